@@ -1,0 +1,445 @@
+package org.flexwright.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Estimate;
+import org.flexwright.evidence.Factor;
+import org.flexwright.evidence.Factors;
+import org.flexwright.evidence.Source;
+import org.flexwright.hardness.HardnessChart;
+import org.flexwright.hardness.HardnessReading;
+import org.flexwright.hardness.Irhd;
+import org.flexwright.hardness.ShoreA;
+import org.flexwright.hardness.ShoreD;
+import org.flexwright.hardness.relation.ModulusFromHardness;
+import org.flexwright.internal.Require;
+import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
+import org.flexwright.law.HenckyCurve;
+import org.flexwright.law.NeoHookean;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.quantity.Density;
+import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Pressure;
+
+/**
+ * An elastomer grade as printed: its law, density, strain limits, process and uncertainty factors.
+ *
+ * <p>Closed forms use the secant modulus of the uniaxial curve, E(e) = s(e)/e with e the Hencky
+ * strain, at the energy-weighted strain of the state asked for; solvers use the law itself.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * <p>JShell: {@code Grade.polyurethane(ShoreA.of(95).plusMinus(3)).printedBy(PrintProcess.beads(
+ * mm(0.45)))}
+ */
+public final class Grade {
+
+  private static final Source PRINTED_SHEETS =
+      Source.read("open compilation of printed 95 A polyurethane: 400-700 % in, 150-400 % across");
+
+  private final String name;
+  private final StrainEnergy law;
+  private final Density density;
+  private final double poisson;
+  private final double strainAtBreak;
+  private final Factors factors;
+  private final PrintProcess process;
+  private final boolean generic;
+  private final List<Source> sources;
+  private final List<Caveat> caveats;
+
+  private Grade(Builder b) {
+    name = b.name;
+    law = b.law;
+    density = b.density;
+    poisson = b.poisson;
+    strainAtBreak = b.strainAtBreak;
+    factors = b.factors;
+    process = b.process;
+    generic = b.generic;
+    sources = List.copyOf(b.sources);
+    caveats = List.copyOf(b.caveats);
+  }
+
+  /** Mutable twin, never seen outside. */
+  private static final class Builder {
+    private final String name;
+    private StrainEnergy law;
+    private Density density = Density.gPerCm3(1.2);
+    private double poisson = 0.49;
+    private double strainAtBreak = 5.0;
+    private Factors factors = Factors.none().withBand(Factor.STRENGTH, 1.6);
+    private PrintProcess process = PrintProcess.continuous(Length.mm(0.3), Length.mm(0.3));
+    private boolean generic;
+    private List<Source> sources = new ArrayList<>();
+    private List<Caveat> caveats = new ArrayList<>();
+
+    Builder(String name, StrainEnergy law) {
+      this.name = name;
+      this.law = law;
+    }
+
+    Builder(Grade g) {
+      this(g.name, g.law);
+      density = g.density;
+      poisson = g.poisson;
+      strainAtBreak = g.strainAtBreak;
+      factors = g.factors;
+      process = g.process;
+      generic = g.generic;
+      sources = new ArrayList<>(g.sources);
+      caveats = new ArrayList<>(g.caveats);
+    }
+  }
+
+  /**
+   * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and
+   * beyond, with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the
+   * fits and the tolerance of the reading.
+   *
+   * @param reading Shore A or D, with the tolerance of the reading
+   * @return the grade, marked generic
+   */
+  public static Grade polyurethane(HardnessReading reading) {
+    ShoreD d = toShoreD(reading);
+    Builder b = new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
+    b.factors =
+        b.factors.with(
+            Factor.MODULUS,
+            Math.hypot(
+                GenericPolyurethane.fitSigma(d.points()), GenericPolyurethane.readingSigma(d)));
+    b.generic = true;
+    b.sources.add(GenericPolyurethane.SHEETS);
+    b.sources.add(PRINTED_SHEETS);
+    b.caveats.addAll(GenericPolyurethane.caveats(d.points()));
+    return new Grade(b);
+  }
+
+  private static ShoreD toShoreD(HardnessReading reading) {
+    if (reading instanceof ShoreD d) {
+      return d;
+    }
+    if (reading instanceof ShoreA a) {
+      return HardnessChart.toShoreD(a);
+    }
+    Irhd irhd = (Irhd) reading;
+    return HardnessChart.toShoreD(ShoreA.of(irhd.points()).plusMinus(irhd.tolerance()));
+  }
+
+  /**
+   * A vulcanised rubber known by its hardness alone: the neo-Hookean law with the modulus of the
+   * relations that apply, its band in the modulus factor.
+   *
+   * @param reading the hardness
+   * @return the grade, marked generic
+   */
+  public static Grade rubber(HardnessReading reading) {
+    ModulusFromHardness from = ModulusFromHardness.of(reading);
+    Estimate<Pressure> modulus = from.withReading();
+    Builder b = new Builder("rubber " + reading, NeoHookean.ofYoung(modulus.nominal()));
+    double end =
+        Math.max(
+            modulus.high().ratioTo(modulus.nominal()), modulus.nominal().ratioTo(modulus.low()));
+    b.factors = b.factors.withBand(Factor.MODULUS, end);
+    b.density = Density.gPerCm3(1.1);
+    b.generic = true;
+    b.sources.addAll(modulus.sources());
+    b.caveats.addAll(modulus.caveats());
+    return new Grade(b);
+  }
+
+  /**
+   * A grade from the figures of its datasheet.
+   *
+   * @param name a name for tables
+   * @param points the four figures
+   * @return the grade; say how well they are known with {@link #known}
+   */
+  public static Grade ofDatasheet(String name, StressPoints points) {
+    Builder b = new Builder(name, points.law());
+    b.factors = b.factors.withBand(Factor.MODULUS, 1.2);
+    b.sources.add(Source.assumption("datasheet figures, x/ 1.2 from batch to batch"));
+    return new Grade(b);
+  }
+
+  /**
+   * A grade from a law of the user's own.
+   *
+   * @param name a name for tables
+   * @param law the law, see {@link org.flexwright.law.LawCheck}
+   * @return the grade, with an exactly known law; say how well it is known with {@link #known}
+   */
+  public static Grade ofLaw(String name, StrainEnergy law) {
+    return new Grade(new Builder(name, law));
+  }
+
+  /**
+   * This grade made by a process.
+   *
+   * @param by the process
+   * @return the new grade
+   */
+  public Grade printedBy(PrintProcess by) {
+    Builder b = new Builder(this);
+    b.process = by;
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with one factor known to a band: 1.1 means from 1/1.1 to 1.1 of the nominal, about
+   * 95 % of cases. The band given for {@link Factor#MODULUS} is that of the material before the
+   * process adds its own.
+   *
+   * @param factor which factor; size errors belong to the process
+   * @param band the end of the band, at least 1
+   * @return the new grade
+   * @throws org.flexwright.InvalidInputException if the factor is a size error or the band below 1
+   */
+  public Grade known(Factor factor, double band) {
+    Require.that(
+        factor != Factor.SIZE_BIAS && factor != Factor.SIZE_SCATTER,
+        "factor",
+        factor,
+        "modulus, strength or life",
+        "size errors belong to the printing process");
+    Builder b = new Builder(this);
+    b.factors = factors.withBand(factor, band);
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with its modulus measured on prints of the same process: the band is that of the
+   * measurement and the process adds none.
+   *
+   * @param factor the measured stiffness over that of this grade, above 0
+   * @param band the end of the band of the measurement, at least 1
+   * @return the new grade
+   */
+  public Grade measuredModulus(double factor, double band) {
+    Require.positive("measured modulus ratio", factor, "");
+    Builder b = new Builder(this);
+    b.law = scaled(law, factor);
+    b.factors = factors.withBand(Factor.MODULUS, band);
+    b.process = new MeasuredStiffness(process);
+    return new Grade(b);
+  }
+
+  private static StrainEnergy scaled(StrainEnergy law, double factor) {
+    if (law instanceof HenckyCurve curve) {
+      return curve.scaled(factor);
+    }
+    return factor == 1.0 ? law : new ScaledLaw(law, factor);
+  }
+
+  /**
+   * This grade with another density.
+   *
+   * @param of the density
+   * @return the new grade
+   */
+  public Grade density(Density of) {
+    Require.positive("density", of.kgPerM3(), "kg/m3");
+    Builder b = new Builder(this);
+    b.density = of;
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with another Poisson ratio for the linear closed forms.
+   *
+   * @param ratio above 0, at most 0.5
+   * @return the new grade
+   * @throws org.flexwright.InvalidInputException if the ratio is outside 0 to 0.5
+   */
+  public Grade poisson(double ratio) {
+    Require.that(
+        ratio > 0.0 && ratio <= 0.5,
+        "Poisson ratio",
+        Text.number(ratio),
+        "above 0 and at most 0.5",
+        "elastomers have 0.48 to 0.5");
+    Builder b = new Builder(this);
+    b.poisson = ratio;
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with another strain at break in the plane of the layers.
+   *
+   * @param strain elongation over length: 5 means 500 %
+   * @return the new grade
+   */
+  public Grade strainAtBreak(double strain) {
+    Require.positive("strain at break", strain, "");
+    Builder b = new Builder(this);
+    b.strainAtBreak = strain;
+    return new Grade(b);
+  }
+
+  /**
+   * The name for tables.
+   *
+   * @return the name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The law.
+   *
+   * @return the law
+   */
+  public StrainEnergy law() {
+    return law;
+  }
+
+  /**
+   * The process the parts are made by.
+   *
+   * @return the process
+   */
+  public PrintProcess process() {
+    return process;
+  }
+
+  /**
+   * The density.
+   *
+   * @return the density
+   */
+  public Density density() {
+    return density;
+  }
+
+  /**
+   * The Poisson ratio for linear closed forms.
+   *
+   * @return the ratio, at most 0.5
+   */
+  public double poisson() {
+    return poisson;
+  }
+
+  /**
+   * Whether the grade is a generic default rather than a measured material.
+   *
+   * @return true if generic
+   */
+  public boolean generic() {
+    return generic;
+  }
+
+  /**
+   * The secant modulus of the uniaxial curve, s(e)/e.
+   *
+   * @param strain Hencky strain, not negative; zero gives the modulus at rest
+   * @return the secant modulus
+   */
+  public Pressure secantModulus(double strain) {
+    Require.notNegative("strain", strain, "");
+    if (law instanceof HenckyCurve curve) {
+      return Pressure.pa(curve.secant(strain));
+    }
+    if (strain < 1e-9) {
+      return Pressure.pa(law.youngModulus());
+    }
+    return Deformation.UNIAXIAL.trueStress(law, Math.exp(strain)).times(1.0 / strain);
+  }
+
+  /**
+   * Young's modulus at rest.
+   *
+   * @return the modulus
+   */
+  public Pressure modulusAtRest() {
+    return Pressure.pa(law.youngModulus());
+  }
+
+  /**
+   * The secant modulus with the band of the modulus factor.
+   *
+   * @param strain Hencky strain, not negative
+   * @return the estimate
+   */
+  public Estimate<Pressure> modulusAt(double strain) {
+    Pressure nominal = secantModulus(strain);
+    double end = Math.exp(Factors.COVERAGE * modulusSigma());
+    return new Estimate<>(
+        nominal.times(1.0 / end),
+        nominal,
+        nominal.times(end),
+        Estimate.Band.FACTORS,
+        sources,
+        caveats);
+  }
+
+  /**
+   * The strain at break in the layers or across them.
+   *
+   * @param acrossLayers whether the strain pulls layers apart
+   * @return elongation over length: 5 means 500 %
+   */
+  public double strainAtBreak(boolean acrossLayers) {
+    return acrossLayers ? strainAtBreak * process.acrossLayers() : strainAtBreak;
+  }
+
+  /**
+   * The uncertainty factors for a feature of a given size: the material's own, the printed
+   * stiffness of the process in the modulus, and its size errors over the size.
+   *
+   * @param size the drawn size of the thinnest feature
+   * @return the factors
+   */
+  public Factors factors(Length size) {
+    Require.positive("feature size", size.m(), "m");
+    return factors
+        .with(Factor.MODULUS, modulusSigma())
+        .with(Factor.SIZE_BIAS, relative(process.bias(), size))
+        .with(Factor.SIZE_SCATTER, relative(process.scatter(), size));
+  }
+
+  private static double relative(Length halfBand, Length size) {
+    return Math.min(3.0, halfBand.ratioTo(size) / Factors.COVERAGE);
+  }
+
+  private double modulusSigma() {
+    return Math.hypot(
+        factors.sigma(Factor.MODULUS), Math.log(process.stiffnessBand()) / Factors.COVERAGE);
+  }
+
+  /**
+   * Where the figures come from.
+   *
+   * @return the sources
+   */
+  public List<Source> sources() {
+    return sources;
+  }
+
+  /**
+   * The reservations that every answer with this grade carries.
+   *
+   * @return the caveats
+   */
+  public List<Caveat> caveats() {
+    return caveats;
+  }
+
+  /** One readable line. */
+  @Override
+  public String toString() {
+    return name
+        + (generic ? " (generic)" : "")
+        + ", E "
+        + Text.number(modulusAtRest().mpa())
+        + " MPa at rest, "
+        + Text.number(secantModulus(0.1).mpa())
+        + " MPa at 10 %, band x/ "
+        + Text.number(Math.exp(Factors.COVERAGE * modulusSigma()), 3)
+        + ", "
+        + process;
+  }
+}

@@ -1,0 +1,45 @@
+package org.flexwright.grade;
+
+import org.flexwright.internal.Text;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
+
+/** A law with every energy multiplied by the same number, its shape unchanged. */
+record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
+
+  @Override
+  public double energy(double l1, double l2, double l3) {
+    return factor * of.energy(l1, l2, l3);
+  }
+
+  @Override
+  public void gradient(double l1, double l2, double l3, double[] out) {
+    of.gradient(l1, l2, l3, out);
+    for (int i = 0; i < 3; i++) {
+      out[i] *= factor;
+    }
+  }
+
+  @Override
+  public void hessian(double l1, double l2, double l3, double[] out) {
+    of.hessian(l1, l2, l3, out);
+    for (int i = 0; i < 6; i++) {
+      out[i] *= factor;
+    }
+  }
+
+  @Override
+  public double shearModulus() {
+    return factor * of.shearModulus();
+  }
+
+  @Override
+  public StretchRange range() {
+    return of.range();
+  }
+
+  @Override
+  public String toString() {
+    return of + ", times " + Text.number(factor);
+  }
+}
