@@ -1,0 +1,10 @@
+import org.jspecify.annotations.NullMarked;
+
+/** Cells and finite pads of struts. */
+@NullMarked
+module org.flexwright.lattice {
+  requires transitive org.flexwright.core;
+  requires static org.jspecify;
+
+  exports org.flexwright.lattice.seed;
+}

@@ -1,0 +1,10 @@
+package org.flexwright.shells.seed;
+
+import org.flexwright.seed.Seed;
+
+/**
+ * A seed of this module.
+ *
+ * @param seed the seed it grew from
+ */
+public record ShellSeed(Seed seed) {}

@@ -1,0 +1,2 @@
+/** First seed of the build. */
+package org.flexwright.shells.seed;
