@@ -222,7 +222,22 @@ public final class Grade {
     Builder b = new Builder(this);
     b.law = scaled(law, factor);
     b.factors = factors.withBand(Factor.MODULUS, band);
-    b.process = new MeasuredStiffness(process);
+    b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with the size errors of its process measured on prints.
+   *
+   * @param bias half the band of the mean size
+   * @param scatter half the band from place to place
+   * @return the new grade
+   */
+  public Grade measuredSizes(Length bias, Length scatter) {
+    Require.notNegative("size bias", bias.m(), "m");
+    Require.notNegative("size scatter", scatter.m(), "m");
+    Builder b = new Builder(this);
+    b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand());
     return new Grade(b);
   }
 
