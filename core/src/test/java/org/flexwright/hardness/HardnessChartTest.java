@@ -4,44 +4,50 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.flexwright.InvalidInputException;
+import org.flexwright.testing.ReferenceCase;
+import org.flexwright.testing.VerificationTable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class HardnessChartTest {
 
-  private static final List<String[]> CHART = Reference.rows("hardness_chart.csv", 4);
+  @RegisterExtension
+  static final VerificationTable TABLE =
+      VerificationTable.of(HardnessChartTest.class, "/reference/hardness_chart.csv");
 
-  @Test
-  void exactAtEveryEntry() {
-    int entries = 0;
-    for (String[] row : CHART) {
-      double a = Reference.number(row[0]);
-      if (a < 100 && !row[1].isEmpty()) {
-        double d = Reference.number(row[1]);
-        assertThat(HardnessChart.toShoreD(ShoreA.of(a)).points()).isEqualTo(d);
-        assertThat(HardnessChart.toShoreA(ShoreD.of(d)).points()).isEqualTo(a);
-        entries++;
-      }
-      if (!row[2].isEmpty()) {
-        assertThat(HardnessChart.pointsOnShoreOo(ShoreA.of(a))).isEqualTo(Reference.number(row[2]));
-        entries++;
-      }
-    }
-    assertThat(entries).isEqualTo(30);
+  static Stream<ReferenceCase> cases() {
+    return TABLE.cases();
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void exactAtEveryEntry(ReferenceCase c) {
+    double value =
+        switch (c.text("to")) {
+          case "D" -> HardnessChart.toShoreD(ShoreA.of(c.input("shore_a"))).points();
+          case "A" -> HardnessChart.toShoreA(ShoreD.of(c.input("shore_d"))).points();
+          default -> HardnessChart.pointsOnShoreOo(ShoreA.of(c.input("shore_a")));
+        };
+    TABLE.check(c, value);
+    assertThat(value).isEqualTo(c.published());
   }
 
   @Property(seed = "11")
-  void thereAndBack(@ForAll @DoubleRange(min = 0.01, max = 99.99) double a) {
+  void thereAndBack(@ForAll @Scale(5) @DoubleRange(min = 0.01, max = 99.99) double a) {
     ShoreD d = HardnessChart.toShoreD(ShoreA.of(a));
     assertThat(HardnessChart.toShoreA(d).points()).isCloseTo(a, within(1e-10));
   }
 
   @Property(seed = "12")
-  void rises(@ForAll @DoubleRange(min = 0.01, max = 99.9) double a) {
+  void rises(@ForAll @Scale(5) @DoubleRange(min = 0.01, max = 99.9) double a) {
     assertThat(HardnessChart.toShoreD(ShoreA.of(a + 0.05)).points())
         .isGreaterThan(HardnessChart.toShoreD(ShoreA.of(a)).points());
   }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.hardness.ShoreA;
@@ -16,13 +17,13 @@ import org.junit.jupiter.api.Test;
 class HardnessFromModulusTest {
 
   @Property(seed = "41", tries = 500)
-  void thereAndBack(@ForAll @DoubleRange(min = 0.6, max = 99.4) double points) {
+  void thereAndBack(@ForAll @Scale(5) @DoubleRange(min = 0.6, max = 99.4) double points) {
     Pressure e = ModulusFromHardness.of(ShoreA.of(points)).spread().nominal();
     assertThat(HardnessFromModulus.shoreA(e).nominal().points()).isCloseTo(points, within(1e-8));
   }
 
   @Property(seed = "42", tries = 500)
-  void answersForEveryModulus(@ForAll @DoubleRange(min = 0.001, max = 1000) double mpa) {
+  void answersForEveryModulus(@ForAll @Scale(5) @DoubleRange(min = 0.001, max = 1000) double mpa) {
     Estimate<ShoreA> s = HardnessFromModulus.shoreA(Pressure.mpa(mpa));
     assertThat(s.nominal().points()).isBetween(0.5, 99.5);
     assertThat(s.band()).isEqualTo(Estimate.Band.SPREAD_OF_RELATIONS);

@@ -8,6 +8,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
@@ -77,8 +78,8 @@ class ModulusFromHardnessTest {
 
   @Property(seed = "31")
   void everyReadingAnswers(
-      @ForAll @DoubleRange(min = 0.01, max = 99.99) double points,
-      @ForAll @DoubleRange(min = 0, max = 60) double tolerance) {
+      @ForAll @Scale(5) @DoubleRange(min = 0.01, max = 99.99) double points,
+      @ForAll @Scale(5) @DoubleRange(min = 0, max = 60) double tolerance) {
     for (HardnessReading reading :
         List.of(
             new ShoreA(points, tolerance),
@@ -106,15 +107,15 @@ class ModulusFromHardnessTest {
 
   @Test
   void nominalRisesWithoutSteps() {
-    for (double a = 0.5; a < 99.5; a += 0.01) {
+    for (double a = 0.5; a < 99.5; a += 0.05) {
       double here = ModulusFromHardness.of(ShoreA.of(a)).spread().nominal().pa();
-      double next = ModulusFromHardness.of(ShoreA.of(a + 0.01)).spread().nominal().pa();
-      assertThat(next / here).as("at %s", a).isGreaterThan(1.0).isLessThan(1.01);
+      double next = ModulusFromHardness.of(ShoreA.of(a + 0.05)).spread().nominal().pa();
+      assertThat(next / here).as("at %s", a).isGreaterThan(1.0).isLessThan(1.02);
     }
-    for (double d = 0.5; d < 99; d += 0.01) {
+    for (double d = 0.5; d < 99; d += 0.05) {
       double here = ModulusFromHardness.of(ShoreD.of(d)).spread().nominal().pa();
-      double next = ModulusFromHardness.of(ShoreD.of(d + 0.01)).spread().nominal().pa();
-      assertThat(next / here).as("at %s D", d).isGreaterThan(1.0).isLessThan(1.03);
+      double next = ModulusFromHardness.of(ShoreD.of(d + 0.05)).spread().nominal().pa();
+      assertThat(next / here).as("at %s D", d).isGreaterThan(1.0).isLessThan(1.15);
     }
   }
 

@@ -4,78 +4,63 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.HashSet;
-import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.HardnessRelation;
 import org.flexwright.hardness.Irhd;
-import org.flexwright.hardness.Reference;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.quantity.Pressure;
-import org.junit.jupiter.api.DynamicTest;
+import org.flexwright.testing.ReferenceCase;
+import org.flexwright.testing.VerificationTable;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class RelationsTest {
 
-  private static final Map<String, HardnessRelation> BY_KEY =
-      Map.of(
-          "gent", new Gent1958(),
-          "kunz", new KunzStuder2006(),
-          "qiA", QiJoyceBoyce2003.onShoreA(),
-          "qiD", QiJoyceBoyce2003.throughShoreD(),
-          "irhd", new IrhdProbit(),
-          "sneddon", new SneddonCone(),
-          "radiused", new RadiusedCone(),
-          "formula", new ShoreDFormula());
+  @RegisterExtension
+  static final VerificationTable TABLE =
+      VerificationTable.of(RelationsTest.class, "/reference/hardness_relations.csv");
+
+  static Stream<ReferenceCase> cases() {
+    return TABLE.cases();
+  }
 
   static Stream<HardnessRelation> all() {
     return Relations.all().stream();
   }
 
-  @TestFactory
-  Stream<DynamicTest> referenceValues() {
-    return Reference.rows("hardness_relations.csv", 6).stream()
-        .map(
-            row ->
-                DynamicTest.dynamicTest(
-                    row[0] + " at " + row[1] + ", " + row[4],
-                    () -> {
-                      double points = Reference.number(row[1]);
-                      double mpa = Reference.number(row[2]);
-                      double tolerance = Reference.number(row[3]);
-                      HardnessRelation relation = BY_KEY.get(row[0]);
-                      assertThat(relation.modulus(points).mpa()).isCloseTo(mpa, within(tolerance));
-                      double slope = relation.logSlope(points) * mpa;
-                      assertThat(relation.points(Pressure.mpa(mpa)))
-                          .isCloseTo(points, within(1.1 * tolerance / slope + 1e-9));
-                    }));
+  @ParameterizedTest
+  @MethodSource("cases")
+  void meetsReferenceValue(ReferenceCase c) {
+    HardnessRelation relation =
+        all().filter(r -> r.name().equals(c.formula())).findFirst().orElseThrow();
+    double points = c.input("points");
+    TABLE.check(c, relation.modulus(points).mpa());
+    double inPoints = c.tolerance().bound() / (c.published() * relation.logSlope(points));
+    assertThat(relation.points(Pressure.mpa(c.published())))
+        .isCloseTo(points, within(1.1 * inPoints + 1e-9));
   }
 
   @Test
   void everyRelationHasTwoReferenceValues() {
-    Map<String, Long> count =
-        Reference.rows("hardness_relations.csv", 6).stream()
-            .collect(
-                java.util.stream.Collectors.groupingBy(
-                    row -> row[0], java.util.stream.Collectors.counting()));
-    assertThat(count.keySet()).isEqualTo(BY_KEY.keySet());
-    assertThat(count.values()).allMatch(n -> n >= 2);
-    assertThat(Set.copyOf(Relations.all())).isEqualTo(new HashSet<>(BY_KEY.values()));
+    for (HardnessRelation relation : Relations.all()) {
+      assertThat(TABLE.cases(relation.name())).as(relation.name()).hasSizeGreaterThan(1);
+    }
+    assertThat(Relations.all()).containsAll(Relations.independent()).hasSize(8);
   }
 
   @Property(seed = "21")
-  void modulusRisesAndInverts(@ForAll @DoubleRange(min = 0.01, max = 99.9) double points) {
+  void modulusRisesAndInverts(
+      @ForAll @Scale(5) @DoubleRange(min = 0.01, max = 99.9) double points) {
     for (HardnessRelation relation : Relations.all()) {
       Pressure here = relation.modulus(points);
       assertThat(here.pa()).as(relation.name()).isPositive();
