@@ -64,8 +64,10 @@ final class Advisor<P extends Part<P>> {
     return demand.cycles() > 1.0
         && demand.law().placeholder()
         && window.rows().stream()
-            .flatMap(r -> r.criteria().stream().map(c -> c.sureMargin(r.cholesky()) < 0.0
-                && c.placeholder()))
+            .flatMap(
+                r ->
+                    r.criteria().stream()
+                        .map(c -> c.sureMargin(r.cholesky()) < 0.0 && c.placeholder()))
             .anyMatch(Boolean::booleanValue);
   }
 
@@ -253,8 +255,7 @@ final class Advisor<P extends Part<P>> {
     double r = ratio;
     for (int i = 0; i < 30; i++) {
       double by = r;
-      List<Target> wider =
-          question.targets().stream().map(t -> Limits.relaxed(t, by)).toList();
+      List<Target> wider = question.targets().stream().map(t -> Limits.relaxed(t, by)).toList();
       Assessment<P> again = new Assessor<>(question.targets(wider), grade).at(row.size());
       double left = again.sureMargin();
       if (left >= 0.0) {

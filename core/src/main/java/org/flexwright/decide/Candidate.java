@@ -16,8 +16,8 @@ import org.flexwright.response.Channel;
  * @param strain the largest tensile strain
  * @param meetsNominally whether every demand is met with all factors at their median
  * @param verdict the verdict over the whole band and every extreme of service
- * @param probability share of cases that meet, in nominal service; life by a placeholder law is
- *     not counted
+ * @param probability share of cases that meet, in nominal service; life by a placeholder law is not
+ *     counted
  * @param leastProbability the same at the worst extreme of service
  * @param binds what stands nearest to failing
  * @param life what is said about the life

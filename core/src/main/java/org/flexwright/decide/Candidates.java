@@ -1,9 +1,9 @@
 package org.flexwright.decide;
 
 import java.util.List;
+import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.Caveat;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Mass;
 import org.flexwright.quantity.Volume;

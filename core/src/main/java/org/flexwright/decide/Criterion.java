@@ -60,8 +60,7 @@ record Criterion(
   static Criterion life(Survival demand, ScaledValue value, Factors factors) {
     double k = demand.law().logSlope(value.nominal());
     double[] slope = slope(value, factors, k);
-    slope[Factor.LIFE.ordinal()] +=
-        Math.hypot(demand.law().logSigma(), factors.sigma(Factor.LIFE));
+    slope[Factor.LIFE.ordinal()] += Math.hypot(demand.law().logSigma(), factors.sigma(Factor.LIFE));
     double median = demand.law().medianCycles(value.nominal());
     double headroom = Math.min(HOPELESS, Math.log(median / demand.cycles()));
     return new Criterion(

@@ -29,5 +29,4 @@ final class Limits {
     Target.Hold h = (Target.Hold) target;
     return new Target.Hold(h.force(), h.supply().times(ratio), h.margin());
   }
-
 }

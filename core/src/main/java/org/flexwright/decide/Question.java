@@ -90,8 +90,7 @@ public final class Question<P extends Part<P>> {
         least + " to " + most,
         "the least below the greatest",
         "swap the ends");
-    return new Question<>(
-        part, Optional.of(of), least, most, targets, survival, sizes, second);
+    return new Question<>(part, Optional.of(of), least, most, targets, survival, sizes, second);
   }
 
   /**
@@ -162,8 +161,7 @@ public final class Question<P extends Part<P>> {
   }
 
   Question<P> single() {
-    return new Question<>(
-        part, lever, from, to, targets, survival, sizes, Optional.empty());
+    return new Question<>(part, lever, from, to, targets, survival, sizes, Optional.empty());
   }
 
   /**

@@ -158,11 +158,7 @@ final class Scan<P extends Part<P>> {
   private Length root(Length a, Length b, ToDoubleFunction<Assessment<P>> margin) {
     double x =
         new BrentSolver(ACCURACY)
-            .solve(
-                MOST_EVALUATIONS,
-                s -> marginAt(s, margin),
-                Math.log(a.m()),
-                Math.log(b.m()));
+            .solve(MOST_EVALUATIONS, s -> marginAt(s, margin), Math.log(a.m()), Math.log(b.m()));
     return Length.m(Math.exp(x));
   }
 

@@ -210,8 +210,7 @@ public final class Window<P extends Part<P>> {
         points.add(
             new CurvePoint(
                 s.size(),
-                Candidates.banded(
-                    s.cases().get(0).responses().get(0).load(), s.factors())));
+                Candidates.banded(s.cases().get(0).responses().get(0).load(), s.factors())));
       }
     }
     return points;

@@ -20,12 +20,7 @@ import org.flexwright.internal.Text;
  * @param source where it comes from
  */
 public record PowerLife(
-    double cycles,
-    double strain,
-    double exponent,
-    double band,
-    boolean placeholder,
-    Source source)
+    double cycles, double strain, double exponent, double band, boolean placeholder, Source source)
     implements LifeLaw {
 
   static final PowerLife GENERIC =

@@ -24,7 +24,11 @@ public record ValidityRange(
    */
   public ValidityRange {
     Require.that(
-        low <= high, "range of " + input, low + " to " + high, "low not above high", "swap the ends");
+        low <= high,
+        "range of " + input,
+        low + " to " + high,
+        "low not above high",
+        "swap the ends");
   }
 
   /**

@@ -95,16 +95,17 @@ public final class Grade {
   }
 
   /**
-   * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and
-   * beyond, with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the
-   * fits and the tolerance of the reading.
+   * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and beyond,
+   * with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the fits and
+   * the tolerance of the reading.
    *
    * @param reading Shore A or D, with the tolerance of the reading
    * @return the grade, marked generic
    */
   public static Grade polyurethane(HardnessReading reading) {
     ShoreD d = toShoreD(reading);
-    Builder b = new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
+    Builder b =
+        new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
     b.factors =
         b.factors.with(
             Factor.MODULUS,

@@ -6,8 +6,8 @@ import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
 
 /**
- * A printing process by its few figures. Size bias 0.05 mm, scatter 0.04 mm, stiffness band 1.2
- * and half the strain at break across layers are generic assumptions; replace them by your own
+ * A printing process by its few figures. Size bias 0.05 mm, scatter 0.04 mm, stiffness band 1.2 and
+ * half the strain at break across layers are generic assumptions; replace them by your own
  * measurements.
  *
  * @param bead width of one bead, or zero for a process that makes any size

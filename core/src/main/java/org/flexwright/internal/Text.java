@@ -82,7 +82,10 @@ public final class Text {
     } catch (NumberFormatException e) {
       InvalidInputException refused =
           new InvalidInputException(
-              name, quoted(words), "a number and a unit (" + known + ")", "write it like \"1.2 unit\"");
+              name,
+              quoted(words),
+              "a number and a unit (" + known + ")",
+              "write it like \"1.2 unit\"");
       refused.initCause(e);
       throw refused;
     }
@@ -115,8 +118,7 @@ public final class Text {
    * @param unit the unit as written
    * @param known the known units
    */
-  public record NumberAndUnit(
-      String name, String words, double value, String unit, String known) {
+  public record NumberAndUnit(String name, String words, double value, String unit, String known) {
 
     /**
      * The error for a unit that is not known.

@@ -102,8 +102,7 @@ public final class LawCheck {
     List<Line> lines = new ArrayList<>();
     lines.add(error("energy zero at rest", energyAtRest(), 1e-12));
     lines.add(error("first derivatives are those of the energy", worst(this::gradientError), 1e-8));
-    lines.add(
-        error("second derivatives are those of the first", worst(this::hessianError), 1e-7));
+    lines.add(error("second derivatives are those of the first", worst(this::hessianError), 1e-7));
     lines.add(error("order of the stretches does not matter", worst(this::orderError), 1e-12));
     lines.add(error("shear modulus as stated", shearError(), 1e-6));
     double least = leastStiffness();

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A pressure, stress or modulus, held in pascals.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param pa the value in pascals, finite
  */

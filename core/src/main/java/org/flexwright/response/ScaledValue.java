@@ -37,8 +37,7 @@ public record ScaledValue(
   public ScaledValue {
     Require.finite(channel.toString(), nominal, channel.unit());
     Require.notNegative("offset of the " + channel, offset, channel.unit());
-    Require.that(
-        nominal > offset, channel.toString(), nominal, "above its offset " + offset, "");
+    Require.that(nominal > offset, channel.toString(), nominal, "above its offset " + offset, "");
     Require.positive("low end of the model band", modelLow, "");
     Require.positive("high end of the model band", modelHigh, "");
     Require.that(
