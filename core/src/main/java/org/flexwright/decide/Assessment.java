@@ -9,6 +9,7 @@ import org.flexwright.evidence.Factors;
 import org.flexwright.quantity.Length;
 
 /** Everything found out about one size: the nominal case first, then the extremes of service. */
+@SuppressWarnings("ArrayRecordComponent") // seen by this package only, never compared
 record Assessment<P>(
     Length size,
     Optional<P> part,

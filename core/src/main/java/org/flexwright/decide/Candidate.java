@@ -56,7 +56,23 @@ public record Candidate(
     }
   }
 
-  /** Keeps the lists from being changed. */
+  /**
+   * Keeps the lists from being changed.
+   *
+   * @param size the size
+   * @param load the load by the first target: force at the travel, or pressure that holds
+   * @param strain the largest tensile strain
+   * @param meetsNominally whether every demand is met with all factors at their median
+   * @param verdict the verdict over the whole band and every extreme of service
+   * @param probability share of cases that meet, in nominal service; life by a placeholder law is
+   *     not counted
+   * @param leastProbability the same at the worst extreme of service
+   * @param binds what stands nearest to failing
+   * @param life what is said about the life
+   * @param printedVolume the volume of material
+   * @param mass the mass
+   * @param caveats the reservations of this size
+   */
   public Candidate {
     caveats = List.copyOf(caveats);
   }

@@ -8,6 +8,7 @@ import org.flexwright.response.ScaledValue;
  * One demand as a logarithmic margin that is linear in the uncertainty: margin = headroom + sum c_i
  * z_i + model, met where it is not negative.
  */
+@SuppressWarnings("ArrayRecordComponent") // seen by this package only, never compared
 record Criterion(
     String name,
     double headroom,

@@ -11,7 +11,12 @@ import org.flexwright.quantity.Length;
  */
 public record Interval(Length from, Length to) {
 
-  /** Refuses ends out of order. */
+  /**
+   * Refuses ends out of order.
+   *
+   * @param from the lower end
+   * @param to the upper end, not below the lower
+   */
   public Interval {
     Require.that(from.compareTo(to) <= 0, "interval", from + " to " + to, "ends in order", "");
   }

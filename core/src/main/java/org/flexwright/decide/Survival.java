@@ -17,7 +17,14 @@ public record Survival(double cycles, LifeLaw law, double safety) {
   /** The static safety factor used unless another is named; common practice. */
   public static final double SAFETY = 3.0;
 
-  /** Refuses figures that make no sense. */
+  /**
+   * Refuses figures that make no sense.
+   *
+   * @param cycles how often the load comes, at least 1
+   * @param law life against strain
+   * @param safety strain at break over the largest strain that is allowed even once; 3 by default
+   *     (common practice)
+   */
   public Survival {
     Require.between("cycles", cycles, 1.0, 1e12, "");
     Require.between("safety factor on the strain at break", safety, 1.0, 100.0, "");

@@ -136,7 +136,13 @@ public sealed interface Target {
    */
   record AtTravel(Optional<Force> least, Optional<Force> most, Length travel) implements Target {
 
-    /** Refuses a target without a limit, or with limits that contradict each other. */
+    /**
+     * Refuses a target without a limit, or with limits that contradict each other.
+     *
+     * @param least the least force, if any
+     * @param most the greatest force, if any
+     * @param travel the travel
+     */
     public AtTravel {
       Require.that(
           least.isPresent() || most.isPresent(),
@@ -187,7 +193,13 @@ public sealed interface Target {
    */
   record Hold(Force force, Pressure supply, double margin) implements Target {
 
-    /** Refuses figures that make no sense. */
+    /**
+     * Refuses figures that make no sense.
+     *
+     * @param force the force to hold
+     * @param supply the gauge pressure of the supply
+     * @param margin supply over needed pressure that must remain
+     */
     public Hold {
       Require.positive("holding force", force.newtons(), "N");
       Require.positive("supply pressure", supply.pa(), "Pa");

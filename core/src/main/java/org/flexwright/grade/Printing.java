@@ -35,6 +35,14 @@ public record Printing(
   /**
    * Refuses figures that make no sense.
    *
+   * @param bead width of one bead, or zero for a process that makes any size
+   * @param smallestWall thinnest wall
+   * @param smallestAirtight thinnest wall that holds air
+   * @param smallestStrut thinnest strut
+   * @param bias half the band of the mean size
+   * @param scatter half the band from place to place
+   * @param acrossLayers strain at break across layers over that in the layers
+   * @param stiffnessBand end of the band of the printed stiffness over the grade's curve
    * @throws org.flexwright.InvalidInputException if a floor is not above 0, a band negative, or a
    *     ratio outside its range
    */

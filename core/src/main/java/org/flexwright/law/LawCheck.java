@@ -70,7 +70,12 @@ public final class LawCheck {
    */
   public record Report(String law, List<Line> lines) {
 
-    /** Keeps the lines from being changed. */
+    /**
+     * Keeps the lines from being changed.
+     *
+     * @param law the law in one line
+     * @param lines one line for each demand
+     */
     public Report {
       lines = List.copyOf(lines);
     }

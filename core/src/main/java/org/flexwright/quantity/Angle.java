@@ -17,6 +17,7 @@ public record Angle(double rad) implements Comparable<Angle> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param rad the value in radians, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Angle {

@@ -17,6 +17,7 @@ public record Area(double m2) implements Comparable<Area> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m2 the value in square metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Area {

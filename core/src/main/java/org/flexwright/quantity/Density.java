@@ -17,6 +17,7 @@ public record Density(double kgPerM3) implements Comparable<Density> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param kgPerM3 the value in kilograms per cubic metre, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Density {

@@ -17,6 +17,7 @@ public record Energy(double joules) implements Comparable<Energy> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param joules the value in joules, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Energy {

@@ -17,6 +17,7 @@ public record Force(double newtons) implements Comparable<Force> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param newtons the value in newtons, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Force {

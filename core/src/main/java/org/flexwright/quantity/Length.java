@@ -17,6 +17,7 @@ public record Length(double m) implements Comparable<Length> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m the value in metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Length {

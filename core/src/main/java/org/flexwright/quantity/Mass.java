@@ -17,6 +17,7 @@ public record Mass(double kg) implements Comparable<Mass> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param kg the value in kilograms, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Mass {

@@ -17,6 +17,7 @@ public record Pressure(double pa) implements Comparable<Pressure> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param pa the value in pascals, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Pressure {

@@ -17,6 +17,7 @@ public record Stiffness(double newtonsPerM) implements Comparable<Stiffness> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param newtonsPerM the value in newtons per metre, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Stiffness {

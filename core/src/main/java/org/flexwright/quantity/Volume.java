@@ -17,6 +17,7 @@ public record Volume(double m3) implements Comparable<Volume> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m3 the value in cubic metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Volume {

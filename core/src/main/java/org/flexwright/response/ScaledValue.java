@@ -31,6 +31,12 @@ public record ScaledValue(
   /**
    * Refuses values that make no sense.
    *
+   * @param channel what it is
+   * @param nominal the value at factors of 1, in SI, above the offset
+   * @param offset the part that follows no factor, in SI, not negative
+   * @param exponents the powers
+   * @param modelLow the low end of the model's own band as a ratio, above 0, at most 1
+   * @param modelHigh the high end of the model's own band as a ratio, at least 1
    * @throws org.flexwright.InvalidInputException if the nominal is not above the offset or the
    *     model band does not hold 1
    */
