@@ -25,8 +25,8 @@ import org.flexwright.internal.Text;
  */
 public final class GuidedElastica {
 
-  /** The largest strain for which the path is given; beyond 0.6 struts touch. */
-  public static final double MOST = 0.95;
+  /** The largest strain for which the path is given: the strut lies flat. From 0.6 struts touch. */
+  public static final double MOST = 1.0;
 
   static final Source SOURCE =
       Source.memory("Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875, bending limit");
@@ -96,12 +96,13 @@ public final class GuidedElastica {
   }
 
   /**
-   * How much wider the lattice grows.
+   * How much the strut gains across the load: the lateral strain of a cell whose width is all in
+   * such struts (body-centred), twice that of the Kelvin cell.
    *
    * @param strain compressive strain of the cell, 0 to {@link #MOST}
-   * @return lateral strain, positive
+   * @return gain over its first value, positive
    */
-  public double lateralStrain(double strain) {
+  public double widening(double strain) {
     return state(strain).width - 1.0;
   }
 
