@@ -20,4 +20,5 @@ module org.flexwright.core {
   exports org.flexwright.grade;
   exports org.flexwright.durability;
   exports org.flexwright.response;
+  exports org.flexwright.decide;
 }

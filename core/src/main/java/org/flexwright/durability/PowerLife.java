@@ -20,12 +20,7 @@ import org.flexwright.internal.Text;
  * @param source where it comes from
  */
 public record PowerLife(
-    double cycles,
-    double strain,
-    double exponent,
-    double band,
-    boolean placeholder,
-    Source source)
+    double cycles, double strain, double exponent, double band, boolean placeholder, Source source)
     implements LifeLaw {
 
   static final PowerLife GENERIC =
@@ -40,6 +35,12 @@ public record PowerLife(
   /**
    * Refuses figures that make no sense.
    *
+   * @param cycles life at the reference strain, above 0
+   * @param strain the reference strain, above 0
+   * @param exponent k, above 0
+   * @param band end of the whole band of the life: 3 means from a third to three times
+   * @param placeholder whether this is a generic default
+   * @param source where it comes from
    * @throws org.flexwright.InvalidInputException if a figure is not above 0 or the band below 1
    */
   public PowerLife {

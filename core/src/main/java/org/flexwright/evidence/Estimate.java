@@ -36,6 +36,12 @@ public record Estimate<Q extends Comparable<? super Q>>(
   /**
    * Keeps the lists from being changed and refuses a band out of order.
    *
+   * @param low the lower end of the band
+   * @param nominal the best single value
+   * @param high the upper end of the band
+   * @param band what the band is
+   * @param sources where the value comes from
+   * @param caveats the reservations
    * @throws org.flexwright.InvalidInputException unless low, nominal and high are in order
    */
   public Estimate {

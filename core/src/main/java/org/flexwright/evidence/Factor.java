@@ -6,7 +6,8 @@ package org.flexwright.evidence;
  */
 public enum Factor {
   /** How stiff the printed material is, against the grade's stress curve. */
-  MODULUS("modulus", "test-print a strip of this grade and measure its force at the working strain"),
+  MODULUS(
+      "modulus", "test-print a strip of this grade and measure its force at the working strain"),
   /** How far the mean of printed walls or struts misses the drawn size. */
   SIZE_BIAS("size bias", "print a comb of walls at the candidate sizes and measure them"),
   /** How printed walls or struts differ from one another. */

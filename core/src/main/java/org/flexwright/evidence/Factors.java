@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
  * The uncertainty factors of a grade with their covariance.
  *
  * <p>Factor i is exp(s_i z_i) with z standard normal and correlated. A result that follows the
- * factors with exponents n_i has ln-standard-deviation sqrt(sum_ij n_i n_j s_i s_j r_ij). The
- * whole band of the library is {@link #COVERAGE} such deviations either way, about 95 % of cases.
+ * factors with exponents n_i has ln-standard-deviation sqrt(sum_ij n_i n_j s_i s_j r_ij). The whole
+ * band of the library is {@link #COVERAGE} such deviations either way, about 95 % of cases.
  *
  * <p>Immutable and thread-safe.
  */

@@ -20,11 +20,21 @@ public record ValidityRange(
   /**
    * Refuses an empty range.
    *
+   * @param model the model, such as "Gent 1958"
+   * @param input the input that is bounded, such as "Shore A"
+   * @param low the lower end, minus infinity if none
+   * @param high the upper end, infinity if none
+   * @param unit the unit of both ends, or an empty text
+   * @param source who says so
    * @throws org.flexwright.InvalidInputException if low is above high or either is not a number
    */
   public ValidityRange {
     Require.that(
-        low <= high, "range of " + input, low + " to " + high, "low not above high", "swap the ends");
+        low <= high,
+        "range of " + input,
+        low + " to " + high,
+        "low not above high",
+        "swap the ends");
   }
 
   /**

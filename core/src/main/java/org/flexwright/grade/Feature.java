@@ -33,7 +33,12 @@ public record Feature(Kind kind, Length size) {
     }
   }
 
-  /** Refuses a feature without size. */
+  /**
+   * Refuses a feature without size.
+   *
+   * @param kind what it is
+   * @param size its thickness or diameter, above 0
+   */
   public Feature {
     Require.positive(kind + " size", size.m(), "m");
   }

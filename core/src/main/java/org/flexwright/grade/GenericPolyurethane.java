@@ -13,8 +13,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>log10 M100 = 0.01709 D + 0.2345 (15 moulded grades, 29 to 76 D, scatter x1.11) and log10
  * E_flex = 0.02851 D + 0.5957 (6 grades, 30 to 55 D, scatter x1.18), both in MPa; M50 = M100/1.22
- * and M300 = 1.75 M100 are the geometric means of the same property sheets. Generic defaults, not
- * a published correlation.
+ * and M300 = 1.75 M100 are the geometric means of the same property sheets. Generic defaults, not a
+ * published correlation.
  */
 final class GenericPolyurethane {
 

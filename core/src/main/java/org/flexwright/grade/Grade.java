@@ -95,16 +95,17 @@ public final class Grade {
   }
 
   /**
-   * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and
-   * beyond, with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the
-   * fits and the tolerance of the reading.
+   * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and beyond,
+   * with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the fits and
+   * the tolerance of the reading.
    *
    * @param reading Shore A or D, with the tolerance of the reading
    * @return the grade, marked generic
    */
   public static Grade polyurethane(HardnessReading reading) {
     ShoreD d = toShoreD(reading);
-    Builder b = new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
+    Builder b =
+        new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
     b.factors =
         b.factors.with(
             Factor.MODULUS,
@@ -222,7 +223,22 @@ public final class Grade {
     Builder b = new Builder(this);
     b.law = scaled(law, factor);
     b.factors = factors.withBand(Factor.MODULUS, band);
-    b.process = new MeasuredStiffness(process);
+    b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
+    return new Grade(b);
+  }
+
+  /**
+   * This grade with the size errors of its process measured on prints.
+   *
+   * @param bias half the band of the mean size
+   * @param scatter half the band from place to place
+   * @return the new grade
+   */
+  public Grade measuredSizes(Length bias, Length scatter) {
+    Require.notNegative("size bias", bias.m(), "m");
+    Require.notNegative("size scatter", scatter.m(), "m");
+    Builder b = new Builder(this);
+    b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand());
     return new Grade(b);
   }
 

@@ -6,8 +6,8 @@ import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
 
 /**
- * A printing process by its few figures. Size bias 0.05 mm, scatter 0.04 mm, stiffness band 1.2
- * and half the strain at break across layers are generic assumptions; replace them by your own
+ * A printing process by its few figures. Size bias 0.05 mm, scatter 0.04 mm, stiffness band 1.2 and
+ * half the strain at break across layers are generic assumptions; replace them by your own
  * measurements.
  *
  * @param bead width of one bead, or zero for a process that makes any size
@@ -35,6 +35,14 @@ public record Printing(
   /**
    * Refuses figures that make no sense.
    *
+   * @param bead width of one bead, or zero for a process that makes any size
+   * @param smallestWall thinnest wall
+   * @param smallestAirtight thinnest wall that holds air
+   * @param smallestStrut thinnest strut
+   * @param bias half the band of the mean size
+   * @param scatter half the band from place to place
+   * @param acrossLayers strain at break across layers over that in the layers
+   * @param stiffnessBand end of the band of the printed stiffness over the grade's curve
    * @throws org.flexwright.InvalidInputException if a floor is not above 0, a band negative, or a
    *     ratio outside its range
    */
@@ -97,7 +105,7 @@ public record Printing(
       long first = (long) Math.ceil(from.m() / bead.m() - 1e-9);
       long last = (long) Math.floor(to.m() / bead.m() + 1e-9);
       for (long i = Math.max(1, first); i <= last && sizes.size() < MOST_SIZES; i++) {
-        sizes.add(bead.times(i));
+        sizes.add(bead.times((double) i));
       }
     }
     return List.copyOf(sizes);

@@ -20,6 +20,10 @@ public record StressPoints(Pressure flexural, Pressure m50, Pressure m100, Press
   /**
    * Refuses figures from which no rising curve follows.
    *
+   * @param flexural flexural modulus
+   * @param m50 nominal stress at 50 %
+   * @param m100 nominal stress at 100 %
+   * @param m300 nominal stress at 300 %
    * @throws org.flexwright.InvalidInputException if a figure is not above 0 or the true stresses do
    *     not rise
    */

@@ -24,7 +24,8 @@ import org.flexwright.internal.Text;
  * refused. IRHD is taken equal to Shore A, as is common between 30 and 80 points.
  *
  * <p>The chart is a convention, not physics: linear contact theory with the two indenters misses it
- * by up to 20 to 70 per cent in modulus. One reading on the right scale is better than a conversion.
+ * by up to 20 to 70 per cent in modulus. One reading on the right scale is better than a
+ * conversion.
  *
  * <p>The tolerance is carried through both ends of the band; the larger half is kept, so that the
  * converted band covers the whole band of the reading.

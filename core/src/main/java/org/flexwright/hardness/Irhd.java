@@ -21,6 +21,8 @@ public record Irhd(double points, double tolerance) implements HardnessReading, 
   /**
    * Refuses a reading that is off its scale.
    *
+   * @param points the reading in points, strictly between 0 and 100
+   * @param tolerance half the width of the whole band in points, not negative
    * @throws org.flexwright.InvalidInputException unless points are strictly between 0 and 100 and
    *     the tolerance is finite and not negative
    */

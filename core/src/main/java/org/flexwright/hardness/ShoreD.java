@@ -14,13 +14,16 @@ package org.flexwright.hardness;
  * @param tolerance half the width of the whole band in points (two standard deviations), not
  *     negative
  */
-public record ShoreD(double points, double tolerance) implements HardnessReading, Comparable<ShoreD> {
+public record ShoreD(double points, double tolerance)
+    implements HardnessReading, Comparable<ShoreD> {
 
   private static final String SCALE = "Shore D";
 
   /**
    * Refuses a reading that is off its scale.
    *
+   * @param points the reading in points, strictly between 0 and 100
+   * @param tolerance half the width of the whole band in points, not negative
    * @throws org.flexwright.InvalidInputException unless points are strictly between 0 and 100 and
    *     the tolerance is finite and not negative
    */

@@ -109,8 +109,7 @@ public final class Require {
    * @param allowed what is allowed
    * @param advice what to do
    */
-  public static void that(
-      boolean holds, String name, Object value, String allowed, String advice) {
+  public static void that(boolean holds, String name, Object value, String allowed, String advice) {
     if (!holds) {
       throw new InvalidInputException(name, value.toString(), allowed, advice);
     }

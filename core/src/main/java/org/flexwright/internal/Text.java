@@ -82,7 +82,10 @@ public final class Text {
     } catch (NumberFormatException e) {
       InvalidInputException refused =
           new InvalidInputException(
-              name, quoted(words), "a number and a unit (" + known + ")", "write it like \"1.2 unit\"");
+              name,
+              quoted(words),
+              "a number and a unit (" + known + ")",
+              "write it like \"1.2 unit\"");
       refused.initCause(e);
       throw refused;
     }
@@ -90,7 +93,7 @@ public final class Text {
 
   private static boolean isNumberPart(String text, int at) {
     char c = text.charAt(at);
-    if (c >= '0' && c <= '9' || c == '.' || c == '+' || c == '-') {
+    if ((c >= '0' && c <= '9') || c == '.' || c == '+' || c == '-') {
       return true;
     }
     // an exponent letter counts only when a digit or a sign follows it
@@ -115,8 +118,7 @@ public final class Text {
    * @param unit the unit as written
    * @param known the known units
    */
-  public record NumberAndUnit(
-      String name, String words, double value, String unit, String known) {
+  public record NumberAndUnit(String name, String words, double value, String unit, String known) {
 
     /**
      * The error for a unit that is not known.

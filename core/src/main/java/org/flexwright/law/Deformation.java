@@ -75,8 +75,7 @@ public enum Deformation {
   public double[] stretches(double stretch) {
     Require.positive("stretch", stretch, "");
     return switch (this) {
-      case UNIAXIAL ->
-          new double[] {stretch, 1.0 / Math.sqrt(stretch), 1.0 / Math.sqrt(stretch)};
+      case UNIAXIAL -> new double[] {stretch, 1.0 / Math.sqrt(stretch), 1.0 / Math.sqrt(stretch)};
       case EQUIBIAXIAL -> new double[] {stretch, stretch, 1.0 / (stretch * stretch)};
       case PLANAR -> new double[] {stretch, 1.0, 1.0 / stretch};
     };

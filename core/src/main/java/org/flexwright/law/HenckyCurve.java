@@ -173,8 +173,9 @@ public final class HenckyCurve implements StrainEnergy {
     double t = (u - x[i]) / h;
     double d = y[i + 1] - y[i];
     return y[i]
-        + t * (h * m[i] + t * (3 * d - h * (2 * m[i] + m[i + 1])
-            + t * (h * (m[i] + m[i + 1]) - 2 * d)));
+        + t
+            * (h * m[i]
+                + t * (3 * d - h * (2 * m[i] + m[i + 1]) + t * (h * (m[i] + m[i + 1]) - 2 * d)));
   }
 
   private double logSlope(double u) {

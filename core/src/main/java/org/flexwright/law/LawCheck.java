@@ -70,7 +70,12 @@ public final class LawCheck {
    */
   public record Report(String law, List<Line> lines) {
 
-    /** Keeps the lines from being changed. */
+    /**
+     * Keeps the lines from being changed.
+     *
+     * @param law the law in one line
+     * @param lines one line for each demand
+     */
     public Report {
       lines = List.copyOf(lines);
     }
@@ -102,8 +107,7 @@ public final class LawCheck {
     List<Line> lines = new ArrayList<>();
     lines.add(error("energy zero at rest", energyAtRest(), 1e-12));
     lines.add(error("first derivatives are those of the energy", worst(this::gradientError), 1e-8));
-    lines.add(
-        error("second derivatives are those of the first", worst(this::hessianError), 1e-7));
+    lines.add(error("second derivatives are those of the first", worst(this::hessianError), 1e-7));
     lines.add(error("order of the stretches does not matter", worst(this::orderError), 1e-12));
     lines.add(error("shear modulus as stated", shearError(), 1e-6));
     double least = leastStiffness();

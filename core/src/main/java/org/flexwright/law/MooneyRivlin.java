@@ -34,6 +34,8 @@ public record MooneyRivlin(Pressure c10, Pressure c01) implements StrainEnergy {
   /**
    * Refuses constants that make the law unstable.
    *
+   * @param c10 the first constant, not negative
+   * @param c01 the second constant, not negative, not zero together with the first
    * @throws org.flexwright.InvalidInputException if one constant is negative or both are zero
    */
   public MooneyRivlin {

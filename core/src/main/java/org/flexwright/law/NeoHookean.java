@@ -24,6 +24,7 @@ public record NeoHookean(Pressure shear) implements StrainEnergy {
   /**
    * Refuses a modulus that is not positive.
    *
+   * @param shear the shear modulus at rest, above 0
    * @throws org.flexwright.InvalidInputException if the modulus is zero or negative
    */
   public NeoHookean {

@@ -15,7 +15,14 @@ import org.flexwright.internal.Text;
  */
 public record StretchRange(double low, double high, String reason, Source source) {
 
-  /** Refuses a range that does not hold the state of rest. */
+  /**
+   * Refuses a range that does not hold the state of rest.
+   *
+   * @param low least stretch, above 0
+   * @param high greatest stretch
+   * @param reason what ends it: data, stability or locking
+   * @param source who says so
+   */
   public StretchRange {
     Require.positive("least stretch", low, "");
     Require.that(

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A plane angle, held in radians.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param rad the value in radians, finite
  */
@@ -17,6 +17,7 @@ public record Angle(double rad) implements Comparable<Angle> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param rad the value in radians, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Angle {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * An area, held in square metres.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param m2 the value in square metres, finite
  */
@@ -17,6 +17,7 @@ public record Area(double m2) implements Comparable<Area> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m2 the value in square metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Area {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A mass density, held in kilograms per cubic metre.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param kgPerM3 the value in kilograms per cubic metre, finite
  */
@@ -17,6 +17,7 @@ public record Density(double kgPerM3) implements Comparable<Density> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param kgPerM3 the value in kilograms per cubic metre, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Density {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * An energy, held in joules.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param joules the value in joules, finite
  */
@@ -17,6 +17,7 @@ public record Energy(double joules) implements Comparable<Energy> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param joules the value in joules, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Energy {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A force, held in newtons.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param newtons the value in newtons, finite
  */
@@ -17,6 +17,7 @@ public record Force(double newtons) implements Comparable<Force> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param newtons the value in newtons, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Force {

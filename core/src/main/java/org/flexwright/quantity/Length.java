@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A length, held in metres.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param m the value in metres, finite
  */
@@ -17,6 +17,7 @@ public record Length(double m) implements Comparable<Length> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m the value in metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Length {

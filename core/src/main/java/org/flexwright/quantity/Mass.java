@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A mass, held in kilograms.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param kg the value in kilograms, finite
  */
@@ -17,6 +17,7 @@ public record Mass(double kg) implements Comparable<Mass> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param kg the value in kilograms, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Mass {

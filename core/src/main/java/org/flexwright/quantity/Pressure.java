@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A pressure, stress or modulus, held in pascals.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param pa the value in pascals, finite
  */
@@ -17,6 +17,7 @@ public record Pressure(double pa) implements Comparable<Pressure> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param pa the value in pascals, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Pressure {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A stiffness (force per travel), held in newtons per metre.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param newtonsPerM the value in newtons per metre, finite
  */
@@ -17,6 +17,7 @@ public record Stiffness(double newtonsPerM) implements Comparable<Stiffness> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param newtonsPerM the value in newtons per metre, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Stiffness {

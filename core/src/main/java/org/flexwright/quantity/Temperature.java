@@ -18,6 +18,7 @@ public record Temperature(double kelvin) implements Comparable<Temperature> {
   /**
    * Refuses what is below absolute zero.
    *
+   * @param kelvin the absolute temperature in kelvin, finite and not negative
    * @throws InvalidInputException if the value is negative, NaN or infinite
    */
   public Temperature {

@@ -7,8 +7,8 @@ import org.flexwright.internal.Text;
 /**
  * A volume, held in cubic metres.
  *
- * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the
- * value is made. Factory and accessor share the name of the unit.
+ * <p>Immutable and thread-safe. The value is always finite; anything else is refused when the value
+ * is made. Factory and accessor share the name of the unit.
  *
  * @param m3 the value in cubic metres, finite
  */
@@ -17,6 +17,7 @@ public record Volume(double m3) implements Comparable<Volume> {
   /**
    * Refuses a value that is not finite.
    *
+   * @param m3 the value in cubic metres, finite
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public Volume {

@@ -14,7 +14,11 @@ public sealed interface LoadCase {
    */
   record ToTravel(Length travel) implements LoadCase {
 
-    /** Refuses a travel that is not above 0. */
+    /**
+     * Refuses a travel that is not above 0.
+     *
+     * @param travel the travel at the end, above 0
+     */
     public ToTravel {
       Require.positive("travel", travel.m(), "m");
     }
@@ -33,7 +37,11 @@ public sealed interface LoadCase {
    */
   record ToHold(Force force) implements LoadCase {
 
-    /** Refuses a force that is not above 0. */
+    /**
+     * Refuses a force that is not above 0.
+     *
+     * @param force the force to hold, above 0
+     */
     public ToHold {
       Require.positive("holding force", force.newtons(), "N");
     }

@@ -25,7 +25,17 @@ public record Response(
     List<Source> sources,
     List<Caveat> caveats) {
 
-  /** Keeps the lists from being changed. */
+  /**
+   * Keeps the lists from being changed.
+   *
+   * @param path the states from rest to the end
+   * @param load the load at the end and how it moves with the factors: a force at a travel, or the
+   *     pressure that holds a force
+   * @param strain the largest tensile strain on the path and how it moves
+   * @param strainCrossesLayers whether that strain pulls printed layers apart
+   * @param sources where the formulas come from
+   * @param caveats the reservations of this state
+   */
   public Response {
     sources = List.copyOf(sources);
     caveats = List.copyOf(caveats);

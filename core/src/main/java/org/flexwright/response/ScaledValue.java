@@ -31,14 +31,19 @@ public record ScaledValue(
   /**
    * Refuses values that make no sense.
    *
+   * @param channel what it is
+   * @param nominal the value at factors of 1, in SI, above the offset
+   * @param offset the part that follows no factor, in SI, not negative
+   * @param exponents the powers
+   * @param modelLow the low end of the model's own band as a ratio, above 0, at most 1
+   * @param modelHigh the high end of the model's own band as a ratio, at least 1
    * @throws org.flexwright.InvalidInputException if the nominal is not above the offset or the
    *     model band does not hold 1
    */
   public ScaledValue {
     Require.finite(channel.toString(), nominal, channel.unit());
     Require.notNegative("offset of the " + channel, offset, channel.unit());
-    Require.that(
-        nominal > offset, channel.toString(), nominal, "above its offset " + offset, "");
+    Require.that(nominal > offset, channel.toString(), nominal, "above its offset " + offset, "");
     Require.positive("low end of the model band", modelLow, "");
     Require.positive("high end of the model band", modelHigh, "");
     Require.that(

@@ -11,7 +11,12 @@ import org.flexwright.internal.Text;
  */
 public record Progress(String task, double fraction) {
 
-  /** Refuses a share outside 0 to 1. */
+  /**
+   * Refuses a share outside 0 to 1.
+   *
+   * @param task what is being done
+   * @param fraction the share done, 0 to 1
+   */
   public Progress {
     Require.between("progress", fraction, 0.0, 1.0, "");
   }

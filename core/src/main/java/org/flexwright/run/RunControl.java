@@ -6,8 +6,8 @@ import java.util.concurrent.Executor;
 /**
  * What a caller lends to long work. Implement it to watch, to stop, or to lend threads.
  *
- * <p>The library calls {@link #progress} once per outer step on the calling thread, then asks {@link
- * #stopRequested}. A stop is never an error: the work returns what it has, with {@link
+ * <p>The library calls {@link #progress} once per outer step on the calling thread, then asks
+ * {@link #stopRequested}. A stop is never an error: the work returns what it has, with {@link
  * Termination.Kind#STOPPED}. The library starts no threads of its own; it uses the executor if one
  * is lent.
  */

@@ -30,7 +30,7 @@ import org.flexwright.quantity.Pressure;
  * <p>Source: the relations in use, see the estimate.
  *
  * <pre>{@code
- * HardnessFromModulus.shoreA(Pressure.mpa(5))      // 64.16 Shore A (...)
+ * HardnessFromModulus.shoreA(Pressure.mpa(5))      // 63.84 Shore A (56.99 Shore A to 68.39 Shore A, ...)
  * }</pre>
  */
 public final class HardnessFromModulus {

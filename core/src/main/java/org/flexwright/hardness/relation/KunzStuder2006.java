@@ -15,8 +15,8 @@ import org.flexwright.quantity.Pressure;
  * <p>E Young's modulus at small strain; S reading in points of Shore A; nu = 0.5 Poisson's ratio; R
  * = 0.395 mm radius of the flat of the indenter; C1 = 0.549 N, C2 = 0.07516 N spring of the
  * durometer; C3 = 0.025 mm travel per point. It is linear contact of a flat-ended cylinder of the
- * radius of the flat. The real cone widens as it sinks, so the relation lies above {@link Gent1958},
- * which is the same law on the mean radius (by a third at 60 points).
+ * radius of the flat. The real cone widens as it sinks, so the relation lies above {@link
+ * Gent1958}, which is the same law on the mean radius (by a third at 60 points).
  *
  * <p>Range 40 to 90 Shore A.
  *
@@ -32,7 +32,8 @@ public record KunzStuder2006() implements HardnessRelation {
 
   private static final String NAME = "Kunz & Studer 2006";
   private static final Source SOURCE =
-      Source.memory("J. Kunz and M. Studer, Determining the modulus from Shore A, Kunststoffe 2006");
+      Source.memory(
+          "J. Kunz and M. Studer, Determining the modulus from Shore A, Kunststoffe 2006");
   private static final ValidityRange RANGE =
       new ValidityRange(NAME, "Shore A", 40.0, 90.0, "points", SOURCE);
 

@@ -21,24 +21,25 @@ import org.flexwright.quantity.Pressure;
  * <p>Nominal: the geometric mean E = exp(sum w_i ln E_i) with the shares w_i of this rule.
  *
  * <ol>
- *   <li>Up to 80 Shore A only relations on rubber scales (Shore A, IRHD) count; from 90 Shore A only
- *       those on Shore D, through {@link org.flexwright.hardness.HardnessChart}. Every relation on A
- *       divides by 100 - S or leaves its range: one point at 95 A moves Gent's modulus by 21 per
- *       cent, and the standards discard readings above 90. Between 80 and 90 the share passes
- *       linearly from the one group to the other.
+ *   <li>Up to 80 Shore A only relations on rubber scales (Shore A, IRHD) count; from 90 Shore A
+ *       only those on Shore D, through {@link org.flexwright.hardness.HardnessChart}. Every
+ *       relation on A divides by 100 - S or leaves its range: one point at 95 A moves Gent's
+ *       modulus by 21 per cent, and the standards discard readings above 90. Between 80 and 90 the
+ *       share passes linearly from the one group to the other.
  *   <li>Within a group a relation counts fully inside its stated range and loses its share over the
- *       ten points beyond, as long as another is better placed. If none is in its range, the nearest
- *       ones answer, extrapolated, with a caveat. So the nominal modulus rises without steps.
+ *       ten points beyond, as long as another is better placed. If none is in its range, the
+ *       nearest ones answer, extrapolated, with a caveat. So the nominal modulus rises without
+ *       steps.
  *   <li>Two relations that are the same formula count once, see {@link Relations#independent()}.
  *   <li>An IRHD reading is answered by the relations on rubber scales alone, with IRHD taken as
  *       Shore A between 30 and 80.
  * </ol>
  *
- * <p>The band of {@link #spread()} runs from the lowest to the highest relation with a share; {@link
- * #withReading()} from the lowest at the low end of the reading to the highest at its high end. A
- * relation loses its place in the band when its share ends, so the band (not the nominal) steps at
- * 80 and 90 A. The family of the material is worth a factor of two either way, which no relation
- * knows; calibrate on a print.
+ * <p>The band of {@link #spread()} runs from the lowest to the highest relation with a share;
+ * {@link #withReading()} from the lowest at the low end of the reading to the highest at its high
+ * end. A relation loses its place in the band when its share ends, so the band (not the nominal)
+ * steps at 80 and 90 A. The family of the material is worth a factor of two either way, which no
+ * relation knows; calibrate on a print.
  *
  * <p>Range 20 to 95 Shore A, 20 to 60 Shore D, 30 to 95 IRHD; it answers for every reading, with
  * caveats outside. At 95 Shore A: 41 MPa, 34 to 49.
@@ -89,7 +90,15 @@ public record ModulusFromHardness(
     }
   }
 
-  /** Keeps the lists from being changed. */
+  /**
+   * Keeps the lists from being changed.
+   *
+   * @param reading the reading
+   * @param spread nominal modulus, lowest and highest of the relations in use
+   * @param withReading the same, widened by the tolerance of the reading
+   * @param used the relations with a share
+   * @param leftOut the relations without one
+   */
   public ModulusFromHardness {
     used = List.copyOf(used);
     leftOut = List.copyOf(leftOut);

@@ -12,14 +12,14 @@ import org.flexwright.quantity.Pressure;
 /**
  * The logarithmic rule of Qi, Joyce and Boyce, from finite elements at large strain.
  *
- * <p>log10 E = 0.0235 S - 0.6403, with S the Shore A reading for 20 &lt; S &lt; 80, or S = Shore D +
- * 50 for 30 &lt; Shore D &lt; 85.
+ * <p>log10 E = 0.0235 S - 0.6403, with S the Shore A reading for 20 &lt; S &lt; 80, or S = Shore D
+ * + 50 for 30 &lt; Shore D &lt; 85.
  *
  * <p>E Young's modulus of the neo-Hookean law in MPa; the logarithm is to base 10 (copies with base
- * e are wrong). One point is 5.4 per cent of modulus everywhere. On Shore A it lies 1.4 to 1.9 times
- * above {@link Gent1958}; through Shore D it comes close to the modulus that moulded thermoplastic
- * polyurethane shows between 50 and 300 per cent strain. The authors lose the mapping for materials
- * that lock below a stretch of 5.
+ * e are wrong). One point is 5.4 per cent of modulus everywhere. On Shore A it lies 1.4 to 1.9
+ * times above {@link Gent1958}; through Shore D it comes close to the modulus that moulded
+ * thermoplastic polyurethane shows between 50 and 300 per cent strain. The authors lose the mapping
+ * for materials that lock below a stretch of 5.
  *
  * <p>Source: H. J. Qi, K. Joyce and M. C. Boyce, Rubber Chem. Technol. 76 (2003) 419.
  *
@@ -30,8 +30,7 @@ import org.flexwright.quantity.Pressure;
  *
  * @param scale the scale that is read, {@link ShoreA} or {@link ShoreD}
  */
-public record QiJoyceBoyce2003(Class<? extends HardnessReading> scale)
-    implements HardnessRelation {
+public record QiJoyceBoyce2003(Class<? extends HardnessReading> scale) implements HardnessRelation {
 
   private static final double SLOPE = 0.0235;
   private static final double OFFSET = 0.6403;
@@ -50,6 +49,7 @@ public record QiJoyceBoyce2003(Class<? extends HardnessReading> scale)
   /**
    * Refuses a scale for which the rule was not written.
    *
+   * @param scale the scale that is read, {@link ShoreA} or {@link ShoreD}
    * @throws InvalidInputException for IRHD
    */
   public QiJoyceBoyce2003 {

@@ -67,6 +67,7 @@ public record RadiusedCone(Length tipRadius) implements HardnessRelation {
   /**
    * An indenter with a tip of known radius.
    *
+   * @param tipRadius the radius of the tip, above 0 and at most 1 mm
    * @throws org.flexwright.InvalidInputException unless the radius is above 0 and at most 1 mm
    */
   public RadiusedCone {
@@ -109,8 +110,8 @@ public record RadiusedCone(Length tipRadius) implements HardnessRelation {
 
   /**
    * The contact radius in m at a depth in m. On the sphere d(a) is convex and Newton's steps fall
-   * from above; on the cone it is concave and they rise from below. They stop at the first step that
-   * turns back, which is round-off.
+   * from above; on the cone it is concave and they rise from below. They stop at the first step
+   * that turns back, which is round-off.
    */
   private double contactRadius(double depth) {
     double r = tipRadius.m();
@@ -132,8 +133,7 @@ public record RadiusedCone(Length tipRadius) implements HardnessRelation {
     for (int k = 0; k < STEPS; k++) {
       double both = depthLog(a) + COT * Math.acos(edge / a);
       double w = Math.sqrt((a - edge) * (a + edge));
-      double step =
-          (depth - a * both) / (both + a / (r + a) + (COT * edge - w) / (r * SIN + w));
+      double step = (depth - a * both) / (both + a / (r + a) + (COT * edge - w) / (r * SIN + w));
       if (!(step > ROUND_OFF * a)) {
         break;
       }

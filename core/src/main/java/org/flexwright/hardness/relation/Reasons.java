@@ -99,7 +99,9 @@ final class Reasons {
 
   /** The caveats of a choice; adds the sources of the conversions that were needed. */
   static List<Caveat> caveats(
-      HardnessReading reading, Choice choice, List<ModulusFromHardness.Row> left,
+      HardnessReading reading,
+      Choice choice,
+      List<ModulusFromHardness.Row> left,
       List<Source> sources) {
     List<Caveat> result = new ArrayList<>();
     boolean chart = false;
@@ -123,12 +125,16 @@ final class Reasons {
     }
     ValidityRange same = HardnessChart.irhdRange();
     addIf(equal, equalCheck(same, choice, reading), same.source(), result, sources);
-    byReason(left).forEach(
-        (reason, names) -> result.add(Caveat.note(MODEL, "left out: " + names + "; " + reason, RULE)));
+    byReason(left)
+        .forEach(
+            (reason, names) ->
+                result.add(Caveat.note(MODEL, "left out: " + names + "; " + reason, RULE)));
     if (reading instanceof ShoreD d && offScaleA(d)) {
       result.add(
           Caveat.note(
-              MODEL, "relations on Shore A and IRHD are silent above 58 Shore D, 100 Shore A", RULE));
+              MODEL,
+              "relations on Shore A and IRHD are silent above 58 Shore D, 100 Shore A",
+              RULE));
     }
     return result;
   }
@@ -174,8 +180,12 @@ final class Reasons {
     List<Caveat> result = new ArrayList<>(caveats);
     for (Choice end : List.of(low, high)) {
       for (Choice.Member m : end.members()) {
-        boolean known = result.stream().anyMatch(c -> c.model().equals(m.relation().range().model())
-            && c.excursion().isPresent());
+        boolean known =
+            result.stream()
+                .anyMatch(
+                    c ->
+                        c.model().equals(m.relation().range().model())
+                            && c.excursion().isPresent());
         if (m.share() > 0.0 && !known) {
           m.relation().range().check(m.at().points()).ifPresent(result::add);
         }

@@ -11,8 +11,8 @@ import org.flexwright.quantity.Pressure;
 /**
  * Young's modulus from Shore D by linear contact of a sharp cone.
  *
- * <p>F = (2 / pi) E / (1 - nu^2) tan(alpha) d^2, with the spring F = 44.45 N s and the depth d = 2.5
- * mm (1 - s), hence E = 31.27 MPa s / (1 - s)^2.
+ * <p>F = (2 / pi) E / (1 - nu^2) tan(alpha) d^2, with the spring F = 44.45 N s and the depth d =
+ * 2.5 mm (1 - s), hence E = 31.27 MPa s / (1 - s)^2.
  *
  * <p>F force of the spring; d depth; s = reading / 100; alpha = 15 degrees half angle of the type D
  * cone; nu = 0.5 Poisson's ratio.
