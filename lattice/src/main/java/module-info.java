@@ -5,6 +5,8 @@ import org.jspecify.annotations.NullMarked;
 module org.flexwright.lattice {
   requires transitive org.flexwright.core;
   requires static org.jspecify;
+  requires commons.math3;
 
-  exports org.flexwright.lattice.seed;
+  exports org.flexwright.lattice.cell;
+  exports org.flexwright.lattice.pad;
 }

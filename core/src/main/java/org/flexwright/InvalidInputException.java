@@ -14,6 +14,7 @@ public final class InvalidInputException extends IllegalArgumentException {
   private final String quantity;
   private final String value;
   private final String allowed;
+  private final String advice;
 
   /**
    * An input that is refused.
@@ -24,16 +25,25 @@ public final class InvalidInputException extends IllegalArgumentException {
    * @param advice what to do, a short sentence, or an empty text
    */
   public InvalidInputException(String quantity, String value, String allowed, String advice) {
-    super(
-        quantity
-            + " is "
-            + value
-            + ", allowed is "
-            + allowed
-            + (advice.isEmpty() ? "" : "; " + advice));
+    super(sentence(quantity, value, allowed, advice));
     this.quantity = quantity;
     this.value = value;
     this.allowed = allowed;
+    this.advice = advice;
+  }
+
+  private static String sentence(String quantity, String value, String allowed, String advice) {
+    String tail = advice.isEmpty() ? "" : "; " + advice;
+    return quantity + " is " + value + ", allowed is " + allowed + tail;
+  }
+
+  /**
+   * The message, never null.
+   *
+   * @return one sentence with quantity, value, what is allowed and what to do
+   */
+  public String sentence() {
+    return sentence(quantity, value, allowed, advice);
   }
 
   /**

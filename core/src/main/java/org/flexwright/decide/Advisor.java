@@ -40,9 +40,9 @@ final class Advisor<P extends Part<P>> {
   List<Advice<P>> levers() {
     List<Advice<P>> levers = new ArrayList<>();
     if (lifeOpen) {
-      levers.add(lifeTest());
+      levers.add(lifeTest(restIsSure()));
     }
-    if (window.rows().stream().noneMatch(r -> r.sureMarginWithoutPlaceholders() >= 0.0)) {
+    if (!restIsSure()) {
       knowledge(levers);
       size().ifPresent(levers::add);
       for (Lever<P> lever : question.part().levers()) {
@@ -99,19 +99,25 @@ final class Advisor<P extends Part<P>> {
         Source.assumption("life that a test would have to show"));
   }
 
-  private Advice<P> lifeTest() {
+  private boolean restIsSure() {
+    return window.rows().stream().anyMatch(r -> r.sureMarginWithoutPlaceholders() >= 0.0);
+  }
+
+  private Advice<P> lifeTest(boolean enough) {
     PowerLife law = (PowerLife) question.survival().law();
     String figure = Text.number(law.cycles(), 2) + " cycles at " + Text.percent(law.strain());
     return new Advice<>(
         Advice.Kind.KNOWLEDGE,
         Factor.LIFE.toString(),
         figure,
+        enough,
         0.0,
         "life is not decidable yet: "
             + Factor.LIFE.test()
             + "; it must show a median of "
             + figure
-            + " peak strain",
+            + " peak strain"
+            + (enough ? "" : "; the levers below come on top of it"),
         question,
         grade);
   }
@@ -146,6 +152,7 @@ final class Advisor<P extends Part<P>> {
         Advice.Kind.KNOWLEDGE,
         factor.toString(),
         figure,
+        true,
         Math.log(now) - Math.log(band),
         "know the "
             + factor
@@ -178,6 +185,7 @@ final class Advisor<P extends Part<P>> {
                   Advice.Kind.SIZE,
                   question.lever().name(),
                   size.toString(),
+                  true,
                   change,
                   "a "
                       + question.lever()
@@ -213,6 +221,7 @@ final class Advisor<P extends Part<P>> {
         Advice.Kind.DIMENSION,
         lever.name(),
         value.toString(),
+        true,
         Math.abs(Math.log(ratio)),
         "with " + lever + " " + value + " (now " + Length.m(now) + ") a realisable size is sure",
         moved,
@@ -243,6 +252,7 @@ final class Advisor<P extends Part<P>> {
                   Advice.Kind.LIMIT,
                   "limit",
                   wider.toString(),
+                  true,
                   Math.log(ratio),
                   "with the target widened to " + wider + " " + row.size() + " is sure",
                   question.targets(wider),

@@ -42,7 +42,7 @@ final class Assessor<P extends Part<P>> {
       }
     } catch (InvalidInputException e) {
       // a size at which the geometry cannot exist is a failing size, not a broken question
-      return Assessment.impossible(size, e.getMessage());
+      return Assessment.impossible(size, e.sentence());
     }
     double smallest = grade.process().smallest(thinnest.kind()).m();
     return new Assessment<>(

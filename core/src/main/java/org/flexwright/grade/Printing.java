@@ -105,7 +105,7 @@ public record Printing(
       long first = (long) Math.ceil(from.m() / bead.m() - 1e-9);
       long last = (long) Math.floor(to.m() / bead.m() + 1e-9);
       for (long i = Math.max(1, first); i <= last && sizes.size() < MOST_SIZES; i++) {
-        sizes.add(bead.times(i));
+        sizes.add(bead.times((double) i));
       }
     }
     return List.copyOf(sizes);

@@ -93,7 +93,7 @@ public final class Text {
 
   private static boolean isNumberPart(String text, int at) {
     char c = text.charAt(at);
-    if (c >= '0' && c <= '9' || c == '.' || c == '+' || c == '-') {
+    if ((c >= '0' && c <= '9') || c == '.' || c == '+' || c == '-') {
       return true;
     }
     // an exponent letter counts only when a digit or a sign follows it

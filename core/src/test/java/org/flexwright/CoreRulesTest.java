@@ -1,0 +1,30 @@
+package org.flexwright;
+
+import java.util.List;
+import org.flexwright.testing.ModuleRules;
+
+final class CoreRulesTest extends ModuleRules {
+  private static final List<String> ORDER =
+      List.of(
+          "org.flexwright",
+          "internal",
+          "quantity",
+          "run",
+          "evidence",
+          "numeric",
+          "hardness",
+          "hardness.relation",
+          "law",
+          "fit",
+          "grade",
+          "durability",
+          "response",
+          "decide",
+          "sampling",
+          "calibrate",
+          "exchange");
+
+  CoreRulesTest() {
+    super("org.flexwright.core", "", ORDER);
+  }
+}

@@ -1,0 +1,89 @@
+package org.flexwright.testing;
+
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
+
+/**
+ * What one call costs once it is compiled.
+ *
+ * <p>Bytes are a sure figure (the least of several batches), fit for a gate. Nanoseconds (the
+ * median of the batches) depend on the machine and its load: gate them by wide factors or ratios
+ * only.
+ *
+ * @param bytes bytes allocated a call
+ * @param nanos nanoseconds a call
+ */
+public record Effort(double bytes, double nanos) {
+  private static final com.sun.management.ThreadMXBean THREADS =
+      (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+  private static final int BATCHES = 15;
+  private static final long WARM_UP_NANOS = 300_000_000;
+  private static final long BATCH_NANOS = 2_000_000;
+  private static final long MOST_NANOS = 3_000_000_000L;
+  private static volatile double numberSink;
+  private static volatile Object objectSink = "";
+
+  /** Measures a call that gives a number. */
+  public static Effort ofNumber(DoubleSupplier call) {
+    return of(
+        n -> {
+          double sum = 0;
+          for (int i = 0; i < n; i++) {
+            sum += call.getAsDouble();
+          }
+          numberSink = sum;
+        });
+  }
+
+  /** Measures a call that gives an object, which counts as allocated. */
+  public static Effort ofObject(Supplier<?> call) {
+    return of(
+        n -> {
+          for (int i = 0; i < n; i++) {
+            objectSink = call.get();
+          }
+        });
+  }
+
+  private interface Batch {
+    void run(int calls);
+  }
+
+  private static Effort of(Batch batch) {
+    int calls = 1;
+    long start = System.nanoTime();
+    while (true) {
+      long from = System.nanoTime();
+      batch.run(calls);
+      long now = System.nanoTime();
+      if (now - start > WARM_UP_NANOS) {
+        break;
+      }
+      double factor = Math.min(2, BATCH_NANOS / (double) Math.max(1, now - from));
+      calls = (int) Math.min(Math.max(1, Math.ceil(calls * factor)), 1 << 24);
+    }
+    double[] nanos = new double[BATCHES];
+    double bytes = Double.POSITIVE_INFINITY;
+    int done = 0;
+    long first = System.nanoTime();
+    while (done < 3 || (done < BATCHES && System.nanoTime() - first < MOST_NANOS)) {
+      long bytesBefore = THREADS.getCurrentThreadAllocatedBytes();
+      long from = System.nanoTime();
+      batch.run(calls);
+      nanos[done++] = (System.nanoTime() - from) / (double) calls;
+      bytes =
+          Math.min(
+              bytes, (THREADS.getCurrentThreadAllocatedBytes() - bytesBefore) / (double) calls);
+    }
+    Arrays.sort(nanos, 0, done);
+    return new Effort(bytes, nanos[done / 2]);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%.1f B/call, %.1f ns/call", bytes, nanos);
+  }
+}

@@ -1,0 +1,2 @@
+import java.nio.file.Path;
+import org.flexwright.seed.*;

@@ -1,0 +1,101 @@
+package org.flexwright.lattice.cell;
+
+import java.util.List;
+import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Source;
+
+/**
+ * The body-centred cell. Nodes do not turn under any macroscopic strain, so with n the strut
+ * directions and b = 12 I/(A L^2)/(1 + shear), C = rho1 <n n n n + b (sym(1 n n) - n n n n)>; for the
+ * directions along the space diagonals K = rho1/9, C' = rho1 b/6, C44 = rho1 (1/9 + b/18).
+ */
+record BodyCentred() implements UnitCell {
+
+  private static final double C1 = 0.75 * Math.sqrt(3.0) * Math.PI;
+  private static final double C2 = 2.25 * Math.sqrt(2.0);
+  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / Math.sqrt(3.0));
+  private static final PeakStrain PEAK =
+      new PeakStrain(
+          1.5 * Math.sqrt(2.0),
+          new double[] {0.0, 0.05, 0.1, 0.2, 0.3},
+          new double[] {0.0, 0.106319, 0.210463, 0.398245, 0.54406});
+  private static final JointStiffening JOINTS =
+      new JointStiffening(
+          new double[] {0.0, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4},
+          new double[] {1.0, 1.2690, 1.4545, 1.6932, 1.9850, 2.3545, 3.2190},
+          new double[] {1.0, 1.1046, 1.1589, 1.2221, 1.2962, 1.3807, 1.5737},
+          new double[] {1.0, 1.0343, 1.0499, 1.0695, 1.0955, 1.1221, 1.1688},
+          new double[] {1.15, 1.47, 0.69});
+
+  @Override
+  public String name() {
+    return "body-centred";
+  }
+
+  @Override
+  public double strutOverCell() {
+    return 0.5 * Math.sqrt(3.0);
+  }
+
+  @Override
+  public double mergingSlenderness() {
+    return Math.sqrt(0.5);
+  }
+
+  @Override
+  public double relativeDensity(double x) {
+    Slenderness.check(this, x);
+    return x * x * (C1 - C2 * x);
+  }
+
+  @Override
+  public double firstOrderDensity(double x) {
+    Slenderness.check(this, x);
+    return C1 * x * x;
+  }
+
+  @Override
+  public CubicStiffness centreLine(double x, double poisson) {
+    double rho = firstOrderDensity(x);
+    Slenderness.poisson(poisson);
+    double slope = 12.0 * Slenderness.inertia(x);
+    double shear = slope * Slenderness.shearFlexibility(x, poisson);
+    double b = slope / (1.0 + shear) / Slenderness.area(x);
+    return new CubicStiffness(rho / 9.0, rho * b / 6.0, rho * (1.0 / 9.0 + b / 18.0));
+  }
+
+  @Override
+  public CubicStiffness solid(double x, double poisson) {
+    return JOINTS.of(centreLine(x, poisson), x, poisson);
+  }
+
+  @Override
+  public double peakStrain(double x) {
+    return PEAK.at(Slenderness.check(this, x));
+  }
+
+  @Override
+  public GuidedElastica strut() {
+    return STRUT;
+  }
+
+  @Override
+  public List<Caveat> caveats(double x, double poisson) {
+    return Slenderness.caveats(name(), x, poisson);
+  }
+
+  @Override
+  public List<Source> sources() {
+    return List.of(
+        Source.memory("Ushijima et al. 2011, J. Sandwich Struct. Mater. 13, 303 (Euler limit)"),
+        Source.derived("affine strut networks with shear; union volume of the joints"),
+        Slenderness.SOLID_ELEMENTS,
+        GuidedElastica.SOURCE);
+  }
+
+  /** The name. */
+  @Override
+  public String toString() {
+    return name();
+  }
+}

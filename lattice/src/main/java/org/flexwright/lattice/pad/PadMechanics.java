@@ -1,0 +1,141 @@
+package org.flexwright.lattice.pad;
+
+import java.util.Optional;
+import org.flexwright.grade.Grade;
+import org.flexwright.lattice.cell.CubicStiffness;
+import org.flexwright.lattice.cell.GuidedElastica;
+import org.flexwright.lattice.cell.UnitCell;
+import org.flexwright.lattice.pad.FinitePads.Grip;
+
+/**
+ * The numbers of one pad in a solid of a given Poisson's ratio: everything over Young's modulus of
+ * the solid, lengths in metres.
+ */
+final class PadMechanics {
+
+  // energy-weighted strain of a round guided strut over its peak: int e^3/int e^2 is 0.6791 of the
+  // radius through the section and 3/4 of the end value along the strut
+  private static final double WEIGHTED = 0.6791 * 0.75;
+
+  private final UnitCell cell;
+  private final Optional<FinitePads> table;
+  private final int across;
+  private final int longer;
+  private final int high;
+  private final double x;
+  private final double area;
+  private final CubicStiffness solid;
+  private final double confined;
+  private final double ownConfined;
+  private final Grip grip;
+  private final double rise;
+
+  PadMechanics(LatticePad pad, double diameter, double poisson) {
+    cell = pad.unit();
+    table = FinitePads.of(cell);
+    WholeCells cells = pad.cells();
+    across = Math.min(cells.wide(), cells.deep());
+    longer = Math.max(cells.wide(), cells.deep());
+    high = cells.high();
+    x = diameter / (cell.strutOverCell() * pad.cell().m());
+    area = pad.width().m() * pad.depth().m();
+    solid = cell.solid(x, poisson);
+    confined = solid.c11() / solid.young100();
+    CubicStiffness beams = cell.centreLine(x, poisson);
+    ownConfined = beams.c11() / beams.young100();
+    grip = pad.grip();
+    rise = rise(grip, across, confined);
+  }
+
+  private double rise(Grip of, int n, double limit) {
+    if (table.isPresent()) {
+      return table.get().modulus(of, n, high, limit);
+    }
+    return of == Grip.FREE ? 1.0 : Math.sqrt(limit);
+  }
+
+  boolean tabled() {
+    return table.isPresent();
+  }
+
+  double slenderness() {
+    return x;
+  }
+
+  /** Modulus of the pad over E100 of the endless lattice. */
+  double rise() {
+    return rise;
+  }
+
+  double rise(Grip of) {
+    return rise(of, across, confined);
+  }
+
+  /** The rise of a square pad as long as the longer side. */
+  double riseOfLongerSide() {
+    return rise(grip, longer, confined);
+  }
+
+  /** The rise if fat joints changed nothing about how the pad is held. */
+  double riseWithoutTransfer() {
+    return 1.0 + (rise(grip, across, ownConfined) - 1.0) * (confined - 1.0) / (ownConfined - 1.0);
+  }
+
+  /** E100 of the endless lattice with fat joints. */
+  double young() {
+    return solid.young100();
+  }
+
+  double confinedRise() {
+    return confined;
+  }
+
+  double softening(double strain) {
+    return cell.strut().softening(strain);
+  }
+
+  /** Force in newtons at a macroscopic strain. */
+  double force(Grade grade, double strain) {
+    if (strain == 0.0) {
+      return 0.0;
+    }
+    double modulus = grade.secantModulus(weighted(strain)).pa();
+    return modulus * young() * rise * softening(strain) * area;
+  }
+
+  /** The strain of the solid that its secant modulus is taken at. */
+  double weighted(double strain) {
+    double endless = cell.peakStrain(x) * bending(strain);
+    return WEIGHTED * endless * Math.sqrt(Math.max(rise, 0.0));
+  }
+
+  /** The largest strut strain at a macroscopic strain. */
+  double peak(double strain) {
+    return peakRatio(grip) * bending(strain);
+  }
+
+  /** The largest strut strain over the macroscopic strain, small strain. */
+  double peakRatio(Grip of) {
+    return table
+        .map(t -> t.peak(of, across, high, x) * x)
+        .orElseGet(() -> cell.peakStrain(x) * Math.sqrt(rise(of)));
+  }
+
+  /** The macroscopic strain that would bend the strut as much if it stayed linear. */
+  private double bending(double strain) {
+    GuidedElastica strut = cell.strut();
+    return strut.peakStrainOverSlenderness(strain) / strut.peakStrainSlope();
+  }
+
+  /** The largest compressive centre strain of a strut over the macroscopic strain. */
+  double axialRatio() {
+    return table
+        .map(t -> t.axial(grip, across, high, x))
+        .orElseGet(() -> Math.sqrt(rise * young() / cell.relativeDensity(x)));
+  }
+
+  /** The macroscopic strain at which the most compressed strut buckles if its ends turn freely. */
+  double buckling() {
+    return cell.eulerStrain(x, 1.0) / axialRatio();
+  }
+}

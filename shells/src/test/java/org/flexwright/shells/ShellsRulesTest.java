@@ -1,0 +1,13 @@
+package org.flexwright.shells;
+
+import java.util.List;
+import org.flexwright.testing.ModuleRules;
+
+final class ShellsRulesTest extends ModuleRules {
+  private static final List<String> ORDER =
+      List.of("seed", "wall", "tube", "dome", "bellows", "revolution", "inflate", "surface");
+
+  ShellsRulesTest() {
+    super("org.flexwright.shells", "shells.", ORDER);
+  }
+}
