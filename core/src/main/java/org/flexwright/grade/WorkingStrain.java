@@ -12,8 +12,8 @@ import org.flexwright.internal.Require;
  * the linear bending strain is taken as the Hencky strain.
  *
  * <p>Symbols: e peak strain of the surface (dimensionless). Range: bending strains to about 0.1;
- * beyond, the shares still follow but the linear strain field does not. Source: derived, the rule is
- * ours; {@link org.flexwright.law.HenckyCurve} fixes what "equivalent" means.
+ * beyond, the shares still follow but the linear strain field does not. Source: derived, the rule
+ * is ours; {@link org.flexwright.law.HenckyCurve} fixes what "equivalent" means.
  *
  * <p>JShell: {@code WorkingStrain.bending(0.08).linearMoment().planeStrain().value()}
  *
