@@ -9,6 +9,7 @@ import org.flexwright.decide.Question;
 import org.flexwright.decide.Target;
 import org.flexwright.decide.Verdict;
 import org.flexwright.decide.Window;
+import org.flexwright.evidence.Factor;
 import org.flexwright.examples.brief.input.PartQuestion;
 import org.flexwright.grade.Grade;
 import org.flexwright.response.Lever;
@@ -22,6 +23,7 @@ import org.flexwright.response.Part;
  * @param choices one window for each value of the second lever, the part's own first
  * @param window the one to work with
  * @param levers what would turn its verdict into "meets", least change first
+ * @param budget where the band of the best size comes from
  * @param <P> the part
  */
 public record Answer<P extends Part<P>>(
@@ -29,7 +31,8 @@ public record Answer<P extends Part<P>>(
     Target target,
     List<Choice<P>> choices,
     Choice<P> window,
-    List<Advice<P>> levers) {
+    List<Advice<P>> levers,
+    Optional<Budget> budget) {
 
   /**
    * A window at one value of the second lever.
@@ -58,7 +61,8 @@ public record Answer<P extends Part<P>>(
         target,
         choices,
         choice(asked.second(), preferred),
-        preferred.levers());
+        preferred.levers(),
+        Budget.of(preferred.question(), target, grade, preferred.best()));
   }
 
   private static <P extends Part<P>> Choice<P> choice(Optional<Lever<P>> second, Window<P> window) {
@@ -102,6 +106,19 @@ public record Answer<P extends Part<P>>(
       case FAILS ->
           "fails: " + window.of().conflict().orElse("no realisable size lies in the window");
     };
+  }
+
+  /**
+   * Whether better knowledge of one factor (and of the life) would decide.
+   *
+   * @return true if a lever says so
+   */
+  boolean knowledgeDecides() {
+    return levers.stream()
+        .anyMatch(
+            a ->
+                a.kind() == Advice.Kind.KNOWLEDGE
+                    && (levers.size() == 1 || !a.name().equals(Factor.LIFE.toString())));
   }
 
   /**

@@ -2,33 +2,41 @@ package org.flexwright.examples.brief.answer;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.flexwright.decide.Advice;
 import org.flexwright.decide.Verdict;
 import org.flexwright.evidence.Factor;
 
 /**
- * What to test-print first: the knowledge levers of the undecided questions, the one that decides
- * most of them first.
+ * What to test-print first: the tests that the undecided questions call for, the one that helps most
+ * parts first.
  *
  * @param items the tests, most useful first
  */
 public record TestPlan(List<Item> items) {
 
+  private static final String PART = "the part itself";
+
   /**
    * One test print.
    *
-   * @param factor what it teaches
-   * @param decides the questions that it takes part in deciding, with the figure each needs
-   * @param rank sum of its places in the lists of levers, for ties
+   * @param name what it teaches
+   * @param test what to print and measure
+   * @param parts the parts it helps
+   * @param decides the questions that it decides, with the figure each needs
+   * @param needed the questions that need it, though it is not enough alone
    */
-  public record Item(Factor factor, List<String> decides, int rank) {
+  public record Item(
+      String name, String test, Set<String> parts, List<String> decides, List<String> needed) {
 
-    /** Keeps the list from being changed. */
-    public Item {
-      decides = List.copyOf(decides);
+    private static Item of(String name, String test) {
+      return new Item(name, test, new LinkedHashSet<>(), new ArrayList<>(), new ArrayList<>());
     }
   }
 
@@ -38,37 +46,51 @@ public record TestPlan(List<Item> items) {
   }
 
   static TestPlan of(List<PartAnswer<?>> parts) {
-    Map<Factor, List<String>> decides = new EnumMap<>(Factor.class);
-    Map<Factor, Integer> rank = new EnumMap<>(Factor.class);
+    Map<String, Item> items = new LinkedHashMap<>();
+    for (Factor f : Factor.values()) {
+      items.put(f.toString(), Item.of(f.toString(), f.test()));
+    }
+    items.put(
+        PART, Item.of(PART, "print the part at the size to test and measure its load in service"));
     for (PartAnswer<?> part : parts) {
       for (Answer<?> answer : part.answers()) {
         if (answer.verdict() == Verdict.NOT_DECIDABLE) {
-          collect(part.asked().name() + ", " + answer.target(), answer, decides, rank);
+          collect(part.asked().name(), answer, items);
         }
       }
     }
-    List<Item> items = new ArrayList<>();
-    decides.forEach((factor, names) -> items.add(new Item(factor, names, rank.get(factor))));
-    items.sort(
-        Comparator.comparing((Item i) -> -i.decides().size()).thenComparing(Item::rank));
-    return new TestPlan(items);
+    List<Item> ranked = new ArrayList<>(items.values());
+    ranked.removeIf(i -> i.parts().isEmpty());
+    ranked.sort(
+        Comparator.comparing((Item i) -> -i.parts().size())
+            .thenComparing(i -> -i.decides().size()));
+    return new TestPlan(ranked);
   }
 
-  private static void collect(
-      String name,
-      Answer<?> answer,
-      Map<Factor, List<String>> decides,
-      Map<Factor, Integer> rank) {
-    int place = 0;
+  private static void collect(String part, Answer<?> answer, Map<String, Item> items) {
+    String name = part + ", " + answer.target();
+    Set<String> found = new LinkedHashSet<>();
+    boolean decided = answer.knowledgeDecides();
     for (Advice<?> advice : answer.levers()) {
-      place++;
-      for (Factor factor : Factor.values()) {
-        if (advice.kind() == Advice.Kind.KNOWLEDGE && advice.name().equals(factor.toString())) {
-          String line = name + " (needs " + advice.figure() + ")";
-          decides.computeIfAbsent(factor, f -> new ArrayList<>()).add(line);
-          rank.merge(factor, place, Integer::sum);
-        }
+      if (advice.kind() == Advice.Kind.KNOWLEDGE && items.containsKey(advice.name())) {
+        Item item = items.get(advice.name());
+        found.add(advice.name());
+        item.parts().add(part);
+        (decided ? item.decides() : item.needed()).add(name + ": " + advice.figure());
       }
+    }
+    for (Factor f : Factor.values()) {
+      Optional<Double> needed = answer.budget().flatMap(b -> b.needed(f));
+      if (needed.isPresent() && !found.contains(f.toString())) {
+        Item item = items.get(f.toString());
+        item.parts().add(part);
+        item.needed().add(name + String.format(Locale.ROOT, ": x/ %.3f", needed.get()));
+      }
+    }
+    if (!decided) {
+      Item item = items.get(PART);
+      item.parts().add(part);
+      item.decides().add(name + ": at " + answer.budget().map(Budget::size).orElse("a size"));
     }
   }
 }

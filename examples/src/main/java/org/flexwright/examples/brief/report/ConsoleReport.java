@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.flexwright.decide.Advice;
 import org.flexwright.decide.Candidate;
+import org.flexwright.decide.Verdict;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.answer.Answer;
@@ -103,6 +104,9 @@ final class ConsoleReport {
     for (Advice<?> advice : a.levers()) {
       wrapped("  " + i++ + ") ", advice.sentence());
     }
+    if (a.verdict() == Verdict.NOT_DECIDABLE) {
+      a.budget().ifPresent(b -> wrapped("Open because: ", b.sentence()));
+    }
   }
 
   private static String choice(Candidate b) {
@@ -126,8 +130,9 @@ final class ConsoleReport {
     }
     int i = 1;
     for (TestPlan.Item item : answer.plan().items()) {
-      wrapped(i++ + ") ", item.factor() + ": " + item.factor().test());
-      item.decides().forEach(d -> wrapped("     helps decide: ", d));
+      wrapped(i++ + ") ", item.name() + ": " + item.test());
+      item.decides().forEach(d -> wrapped("     decides    ", d));
+      item.needed().forEach(d -> wrapped("     needed for ", d));
     }
   }
 

@@ -79,10 +79,11 @@ final class HtmlReport {
     }
     page.open("ol");
     for (TestPlan.Item item : answer.plan().items()) {
-      page.open("li").leaf("strong", Say.sentence(item.factor().toString()));
-      page.words(": " + item.factor().test() + ". Helps to decide:");
-      list(item.decides(), "plain");
-      page.close();
+      page.open("li").leaf("strong", Say.sentence(item.name()));
+      page.words(": " + item.test() + ".").open("ul", "class", "plain");
+      item.decides().forEach(d -> page.leaf("li", "decides " + d));
+      item.needed().forEach(d -> page.leaf("li", "needed, not enough alone, for " + d));
+      page.close().close();
     }
     page.close();
   }
@@ -153,6 +154,9 @@ final class HtmlReport {
         page.leaf("h4", "At " + choice.label() + (chosen ? " (preferred, plotted)" : ""));
       }
       table(choice);
+    }
+    if (a.verdict() == Verdict.NOT_DECIDABLE) {
+      a.budget().ifPresent(b -> page.leaf("p", "Open because " + b.sentence() + "."));
     }
     if (!a.levers().isEmpty()) {
       page.leaf("h4", "Levers, least change first").open("ol");

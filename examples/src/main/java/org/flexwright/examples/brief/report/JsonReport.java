@@ -17,6 +17,7 @@ import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
+import org.flexwright.examples.brief.answer.Budget;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.examples.brief.answer.TestPlan;
 import org.flexwright.hardness.relation.ModulusFromHardness;
@@ -132,7 +133,26 @@ final class JsonReport {
       lever.put("change", round(advice.change()));
       lever.put("sentence", advice.sentence());
     }
+    answer.budget().ifPresent(b -> budget(node.putObject("bandComesFrom"), b));
     node.put("responses", answer.effort());
+  }
+
+  private static void budget(ObjectNode node, Budget budget) {
+    node.put("size", budget.size());
+    ArrayNode shares = node.putArray("shares");
+    for (Budget.Share s : budget.shares()) {
+      ObjectNode share = shares.addObject();
+      share.put("name", s.name());
+      share.put("low", round(s.low()));
+      share.put("high", round(s.high()));
+      share.put("unit", "1");
+    }
+    ObjectNode room = node.putObject("room");
+    room.put("down", round(budget.roomDown()));
+    if (Double.isFinite(budget.roomUp())) {
+      room.put("up", round(budget.roomUp()));
+    }
+    room.put("unit", "1");
   }
 
   private static void window(ObjectNode node, Answer.Choice<?> choice) {
@@ -178,9 +198,11 @@ final class JsonReport {
   }
 
   private static void item(ObjectNode node, TestPlan.Item item) {
-    node.put("factor", item.factor().toString());
-    node.put("test", item.factor().test());
+    node.put("teaches", item.name());
+    node.put("test", item.test());
+    strings(node.putArray("parts"), List.copyOf(item.parts()));
     strings(node.putArray("decides"), item.decides());
+    strings(node.putArray("neededNotEnough"), item.needed());
   }
 
   private static void caveats(ArrayNode node, List<Caveat> caveats) {
