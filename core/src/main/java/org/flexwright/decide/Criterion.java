@@ -122,9 +122,9 @@ record Criterion(
     return new Criterion(name, headroom, s, model, modelUp, modelDown, placeholder);
   }
 
-  /** This criterion with the scatter of the modulus and the error of the load model multiplied. */
+  /** This criterion with everything multiplied that one loaded part tells about. */
   Criterion tested(double times) {
-    Criterion c = narrowed(Factor.MODULUS, times);
+    Criterion c = narrowed(Factor.MODULUS, times).narrowed(Factor.SIZE_BIAS, times);
     return model != LOAD_MODEL
         ? c
         : new Criterion(
