@@ -78,7 +78,11 @@ final class PadMechanics {
 
   /** The rise if fat joints changed nothing about how the pad is held. */
   double riseWithoutTransfer() {
-    return 1.0 + (rise(grip, across, ownConfined) - 1.0) * (confined - 1.0) / (ownConfined - 1.0);
+    double own = rise(grip, across, ownConfined);
+    // a free pad is read as the rise itself, a held one as its share of what holding can add
+    return grip == Grip.FREE
+        ? own
+        : 1.0 + (own - 1.0) * (confined - 1.0) / (ownConfined - 1.0);
   }
 
   /** E100 of the endless lattice with fat joints. */
@@ -88,6 +92,11 @@ final class PadMechanics {
 
   double confinedRise() {
     return confined;
+  }
+
+  /** Whether struts go on straight through the nodes, so that a pad has direct lines of load. */
+  boolean straightChains() {
+    return solid.zener() > 2.0;
   }
 
   double softening(double strain) {
