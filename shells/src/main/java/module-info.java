@@ -5,6 +5,10 @@ import org.jspecify.annotations.NullMarked;
 module org.flexwright.shells {
   requires transitive org.flexwright.core;
   requires static org.jspecify;
+  requires commons.math3;
 
-  exports org.flexwright.shells.seed;
+  exports org.flexwright.shells.wall;
+  exports org.flexwright.shells.tube;
+  exports org.flexwright.shells.bellows;
+  exports org.flexwright.shells.inflate;
 }

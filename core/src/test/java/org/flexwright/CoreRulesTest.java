@@ -6,7 +6,8 @@ import org.flexwright.testing.ModuleRules;
 final class CoreRulesTest extends ModuleRules {
   private static final List<String> ORDER =
       List.of(
-          "seed",
+          "org.flexwright",
+          "internal",
           "quantity",
           "run",
           "evidence",

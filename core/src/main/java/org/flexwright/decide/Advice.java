@@ -4,11 +4,13 @@ import org.flexwright.grade.Grade;
 import org.flexwright.response.Part;
 
 /**
- * A lever that turns the verdict into "meets", with its figure.
+ * A lever that turns the verdict into "meets", with its figure. A life test that is needed besides
+ * another lever says so by {@code enough} false; the other levers then include it.
  *
  * @param kind what kind of lever
  * @param name the lever
  * @param figure what it must become, with its unit
+ * @param enough whether the verdict is "meets" with this lever alone
  * @param change how far it must move: |ln(new/old)|, for ranking
  * @param sentence one sentence a person can act on
  * @param question the question with the lever moved
@@ -19,6 +21,7 @@ public record Advice<P extends Part<P>>(
     Kind kind,
     String name,
     String figure,
+    boolean enough,
     double change,
     String sentence,
     Question<P> question,

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.flexwright.evidence.Factor;
+import java.util.function.UnaryOperator;
 import org.flexwright.evidence.Factors;
 import org.flexwright.quantity.Length;
 
@@ -59,12 +59,12 @@ record Assessment<P>(
     return least;
   }
 
-  /** The same with the scatter of one factor multiplied. */
-  double sureMarginWith(Factor factor, double times) {
+  /** The same with every demand changed, as by better knowledge. */
+  double sureMarginWith(UnaryOperator<Criterion> change) {
     double least = printMargin;
     for (Criterion c : criteria()) {
       if (!c.placeholder()) {
-        least = Math.min(least, c.narrowed(factor, times).sureMargin(cholesky));
+        least = Math.min(least, change.apply(c).sureMargin(cholesky));
       }
     }
     return least;
@@ -88,23 +88,29 @@ record Assessment<P>(
     return sureMargin() >= 0.0 ? Verdict.MEETS : Verdict.NOT_DECIDABLE;
   }
 
-  /** What stands nearest to failing: the refusal, or the demand with the least sure margin. */
+  /**
+   * What stands nearest to failing: the refusal, else the demand with the least sure margin; a
+   * placeholder is named only where no other demand is short.
+   */
   String binds() {
+    Comparator<Criterion> byMargin = Comparator.comparingDouble(c -> c.sureMargin(cholesky));
     return refusal.orElseGet(
         () ->
             criteria().stream()
-                .min(Comparator.comparingDouble(c -> c.sureMargin(cholesky)))
+                .filter(c -> !c.placeholder())
+                .min(byMargin)
+                .filter(c -> c.sureMargin(cholesky) < 0.0)
+                .or(() -> criteria().stream().min(byMargin))
                 .map(Criterion::name)
                 .orElse("nothing"));
   }
 
-  double probability() {
-    return refusal.isPresent() ? 0.0 : cases.get(0).probability(cholesky);
-  }
-
-  double leastProbability() {
-    return refusal.isPresent()
-        ? 0.0
-        : cases.stream().mapToDouble(c -> c.probability(cholesky)).min().orElse(0.0);
+  /** The share of cases that meet, for the nominal service and each extreme. */
+  double[] probabilities() {
+    double[] shares = new double[Math.max(1, cases.size())];
+    for (int i = 0; i < cases.size() && refusal.isEmpty(); i++) {
+      shares[i] = cases.get(i).probability(cholesky);
+    }
+    return shares;
   }
 }

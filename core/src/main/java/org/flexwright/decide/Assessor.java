@@ -10,6 +10,7 @@ import org.flexwright.grade.Grade;
 import org.flexwright.quantity.Length;
 import org.flexwright.response.Part;
 import org.flexwright.response.Response;
+import org.flexwright.response.ScaledValue;
 
 /** Asks a part at one size all that a question demands. Counts its work. */
 final class Assessor<P extends Part<P>> {
@@ -62,8 +63,9 @@ final class Assessor<P extends Part<P>> {
       Response r = part.respond(grade, target.load());
       responses++;
       answers.add(r);
+      ScaledValue load = known(r.load());
       for (Limit limit : Limits.of(target)) {
-        criteria.add(Criterion.load(limit, r.load(), factors));
+        criteria.add(Criterion.load(limit, load, factors));
       }
       Survival demand = question.survival();
       double allowed = grade.strainAtBreak(r.strainCrossesLayers()) / demand.safety();
@@ -73,5 +75,12 @@ final class Assessor<P extends Part<P>> {
       }
     }
     return new CaseResult(List.copyOf(answers), List.copyOf(criteria));
+  }
+
+  private ScaledValue known(ScaledValue load) {
+    double share = question.modelShare();
+    return share == 1.0
+        ? load
+        : load.model(Math.pow(load.modelLow(), share), Math.pow(load.modelHigh(), share));
   }
 }

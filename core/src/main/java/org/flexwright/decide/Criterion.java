@@ -121,4 +121,13 @@ record Criterion(
     s[factor.ordinal()] *= times;
     return new Criterion(name, headroom, s, model, modelUp, modelDown, placeholder);
   }
+
+  /** This criterion with the scatter of the modulus and the error of the load model multiplied. */
+  Criterion tested(double times) {
+    Criterion c = narrowed(Factor.MODULUS, times);
+    return model != LOAD_MODEL
+        ? c
+        : new Criterion(
+            name, headroom, c.slope, model, times * modelUp, times * modelDown, placeholder);
+  }
 }

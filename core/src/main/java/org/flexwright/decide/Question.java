@@ -33,6 +33,7 @@ public final class Question<P extends Part<P>> {
   private final Survival survival;
   private final List<Length> sizes;
   private final Optional<Second<P>> second;
+  private final double modelShare;
 
   private Question(
       P part,
@@ -42,7 +43,8 @@ public final class Question<P extends Part<P>> {
       List<Target> targets,
       Survival survival,
       List<Length> sizes,
-      Optional<Second<P>> second) {
+      Optional<Second<P>> second,
+      double modelShare) {
     this.part = part;
     this.lever = lever;
     this.from = from;
@@ -51,6 +53,7 @@ public final class Question<P extends Part<P>> {
     this.survival = survival;
     this.sizes = List.copyOf(sizes);
     this.second = second;
+    this.modelShare = modelShare;
   }
 
   /**
@@ -70,7 +73,8 @@ public final class Question<P extends Part<P>> {
         List.of(),
         Survival.once(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        1.0);
   }
 
   /**
@@ -90,7 +94,8 @@ public final class Question<P extends Part<P>> {
         least + " to " + most,
         "the least below the greatest",
         "swap the ends");
-    return new Question<>(part, Optional.of(of), least, most, targets, survival, sizes, second);
+    return new Question<>(
+        part, Optional.of(of), least, most, targets, survival, sizes, second, modelShare);
   }
 
   /**
@@ -102,7 +107,7 @@ public final class Question<P extends Part<P>> {
   public Question<P> meet(Target target) {
     List<Target> more = new ArrayList<>(targets);
     more.add(target);
-    return new Question<>(part, lever, from, to, more, survival, sizes, second);
+    return new Question<>(part, lever, from, to, more, survival, sizes, second, modelShare);
   }
 
   /**
@@ -112,7 +117,7 @@ public final class Question<P extends Part<P>> {
    * @return the new question
    */
   public Question<P> survive(Survival demand) {
-    return new Question<>(part, lever, from, to, targets, demand, sizes, second);
+    return new Question<>(part, lever, from, to, targets, demand, sizes, second, modelShare);
   }
 
   /**
@@ -124,7 +129,7 @@ public final class Question<P extends Part<P>> {
   public Question<P> sizes(List<Length> realisable) {
     realisable.forEach(s -> Require.positive("realisable size", s.m(), "m"));
     List<Length> sorted = realisable.stream().distinct().sorted().toList();
-    return new Question<>(part, lever, from, to, targets, survival, sorted, second);
+    return new Question<>(part, lever, from, to, targets, survival, sorted, second, modelShare);
   }
 
   /**
@@ -143,7 +148,8 @@ public final class Question<P extends Part<P>> {
         targets,
         survival,
         sizes,
-        Optional.of(new Second<>(of, List.copyOf(values))));
+        Optional.of(new Second<>(of, List.copyOf(values))),
+        modelShare);
   }
 
   /**
@@ -153,15 +159,32 @@ public final class Question<P extends Part<P>> {
    * @return the new question
    */
   public Question<P> about(P of) {
-    return new Question<>(of, lever, from, to, targets, survival, sizes, second);
+    return new Question<>(of, lever, from, to, targets, survival, sizes, second, modelShare);
   }
 
   Question<P> targets(List<Target> of) {
-    return new Question<>(part, lever, from, to, of, survival, sizes, second);
+    return new Question<>(part, lever, from, to, of, survival, sizes, second, modelShare);
+  }
+
+  /**
+   * This question with the error of the load model narrowed, as by loading a printed part.
+   *
+   * @param share what remains of the model's band: 0 for none, 1 for all
+   * @return the new question
+   * @throws org.flexwright.InvalidInputException if the share is outside 0 to 1
+   */
+  public Question<P> modelKnown(double share) {
+    Require.between("share of the model's band", share, 0.0, 1.0, "");
+    return new Question<>(part, lever, from, to, targets, survival, sizes, second, share);
+  }
+
+  double modelShare() {
+    return modelShare;
   }
 
   Question<P> single() {
-    return new Question<>(part, lever, from, to, targets, survival, sizes, Optional.empty());
+    return new Question<>(
+        part, lever, from, to, targets, survival, sizes, Optional.empty(), modelShare);
   }
 
   /**

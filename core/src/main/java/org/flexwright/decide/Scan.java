@@ -1,6 +1,7 @@
 package org.flexwright.decide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -167,6 +168,7 @@ final class Scan<P extends Part<P>> {
     if (!row.exists()) {
       return Candidates.impossible(row);
     }
+    double[] shares = row.probabilities();
     Response first = row.cases().get(0).responses().get(0);
     ScaledValue strain = first.strain();
     return new Candidate(
@@ -175,8 +177,8 @@ final class Scan<P extends Part<P>> {
         Candidates.banded(strain, row.factors()),
         row.nominalMargin() >= 0.0,
         row.verdict(),
-        row.probability(),
-        row.leastProbability(),
+        shares[0],
+        Arrays.stream(shares).min().orElse(0.0),
         row.binds(),
         Candidates.life(question.survival(), strain),
         part.printedVolume(),

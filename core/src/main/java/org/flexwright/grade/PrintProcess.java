@@ -67,8 +67,7 @@ public interface PrintProcess {
     Length least = smallest(feature.kind());
     // a size typed in another unit may miss the limit by a rounding error
     if (feature.size().m() < least.m() * (1.0 - 1e-9)) {
-      return Optional.of(
-          "a " + feature.kind() + " of " + feature.size() + " does not print, least is " + least);
+      return Optional.of(feature + " does not print, least is " + least);
     }
     return Optional.empty();
   }

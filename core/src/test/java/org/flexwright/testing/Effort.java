@@ -9,8 +9,8 @@ import java.util.function.Supplier;
 /**
  * What one call costs once it is compiled.
  *
- * <p>Bytes are a sure figure (the least of several batches), fit for a gate. Nanoseconds (the
- * median of the batches) depend on the machine and its load: gate them by wide factors or ratios
+ * <p>Bytes are a sure figure (the least of many batches), fit for a gate. Nanoseconds (the median
+ * of the last batches) depend on the machine and its load: gate them by wide factors or ratios
  * only.
  *
  * @param bytes bytes allocated a call
@@ -22,6 +22,8 @@ public record Effort(double bytes, double nanos) {
   private static final int BATCHES = 15;
   private static final long WARM_UP_NANOS = 300_000_000;
   private static final long BATCH_NANOS = 2_000_000;
+  private static final long SETTLE_NANOS = 700_000_000;
+  private static final double LEAST_FALL = 0.05;
   private static final long MOST_NANOS = 3_000_000_000L;
   private static volatile double numberSink;
   private static volatile Object objectSink = "";
@@ -65,21 +67,35 @@ public record Effort(double bytes, double nanos) {
       double factor = Math.min(2, BATCH_NANOS / (double) Math.max(1, now - from));
       calls = (int) Math.min(Math.max(1, Math.ceil(calls * factor)), 1 << 24);
     }
+    return settled(batch, calls);
+  }
+
+  /** Measures until the bytes have not fallen for a while, as compilers take their time. */
+  private static Effort settled(Batch batch, int calls) {
     double[] nanos = new double[BATCHES];
     double bytes = Double.POSITIVE_INFINITY;
-    int done = 0;
     long first = System.nanoTime();
-    while (done < 3 || (done < BATCHES && System.nanoTime() - first < MOST_NANOS)) {
+    long fell = first;
+    int done = 0;
+    while (true) {
       long bytesBefore = THREADS.getCurrentThreadAllocatedBytes();
       long from = System.nanoTime();
       batch.run(calls);
-      nanos[done++] = (System.nanoTime() - from) / (double) calls;
-      bytes =
-          Math.min(
-              bytes, (THREADS.getCurrentThreadAllocatedBytes() - bytesBefore) / (double) calls);
+      long now = System.nanoTime();
+      nanos[done++ % BATCHES] = (now - from) / (double) calls;
+      double some = (THREADS.getCurrentThreadAllocatedBytes() - bytesBefore) / (double) calls;
+      if (some < bytes - LEAST_FALL) {
+        fell = now;
+      }
+      bytes = Math.min(bytes, some);
+      boolean settled = bytes < LEAST_FALL || now - fell > SETTLE_NANOS;
+      if ((done >= BATCHES && settled) || (done >= 3 && now - first > MOST_NANOS)) {
+        break;
+      }
     }
-    Arrays.sort(nanos, 0, done);
-    return new Effort(bytes, nanos[done / 2]);
+    int kept = Math.min(done, BATCHES);
+    Arrays.sort(nanos, 0, kept);
+    return new Effort(bytes, nanos[kept / 2]);
   }
 
   @Override

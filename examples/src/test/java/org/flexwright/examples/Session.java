@@ -11,12 +11,27 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
 /** A JShell session on the class path of the tests that takes no error. */
 final class Session implements AutoCloseable {
+  /** What JShell imports when it is started with {@code --startup DEFAULT}. */
+  private static final List<String> DEFAULT_IMPORTS =
+      List.of(
+          "import java.io.*;",
+          "import java.math.*;",
+          "import java.net.*;",
+          "import java.nio.file.*;",
+          "import java.util.*;",
+          "import java.util.concurrent.*;",
+          "import java.util.function.*;",
+          "import java.util.prefs.*;",
+          "import java.util.regex.*;",
+          "import java.util.stream.*;");
+
   private final JShell shell = JShell.builder().executionEngine("local").build();
 
   Session() {
     for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
       shell.addToClasspath(entry);
     }
+    feed("DEFAULT", 0, DEFAULT_IMPORTS);
   }
 
   /**

@@ -1,2 +1,0 @@
-/** First seed of the build. */
-package org.flexwright.shells.seed;
