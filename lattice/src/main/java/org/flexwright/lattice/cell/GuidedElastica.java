@@ -12,14 +12,14 @@ import org.flexwright.internal.Text;
  * <p>Exact inextensible elastica. With arc length in units of L, p(s) the angle to the plane across
  * the load and f = F L^2/(E I): p'' = f cos p, p(0) = p(1) = p0. The angle is least in the middle,
  * p_m, and p'^2 = 2 f (sin p - sin p_m), so sqrt(f)/2 = I[1], height = I[sin p]/I[1], with I[g] the
- * integral of g/sqrt(2 (sin p - sin p_m)) from p_m to p0. Then strain = 1 - height/sin p0, stress over
- * initial modulus times 1 = f cos^2 p0/(12 sin p0), and the peak fibre strain is p'(0) x/2.
+ * integral of g/sqrt(2 (sin p - sin p_m)) from p_m to p0. Then strain = 1 - height/sin p0, stress
+ * over initial modulus times 1 = f cos^2 p0/(12 sin p0), and the peak fibre strain is p'(0) x/2.
  *
  * <p>Range: bending only, no contact between struts, compressive strain 0 to 0.6; finite thickness
  * changes the curve by 3 % at x = 0.2. The curve softens steadily and has no plateau.
  *
- * <p>Source: model of Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875 (bending limit, from
- * memory), solved here.
+ * <p>Source: model of Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875 (bending limit,
+ * from memory), solved here.
  *
  * <p>JShell: {@code Cells.KELVIN.strut().softening(0.5)}
  */
@@ -174,10 +174,7 @@ public final class GuidedElastica {
     double f = 4.0 * one * one;
     double whole = 2.0 * Math.cos(p0 - 0.5 * drop) * Math.sin(0.5 * drop);
     return new State(
-        f,
-        up / one / Math.sin(p0),
-        across / one / Math.cos(p0),
-        Math.sqrt(2.0 * f * whole));
+        f, up / one / Math.sin(p0), across / one / Math.cos(p0), Math.sqrt(2.0 * f * whole));
   }
 
   /** One readable line. */

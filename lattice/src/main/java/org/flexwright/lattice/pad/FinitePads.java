@@ -20,14 +20,14 @@ import org.flexwright.lattice.cell.UnitCell;
 /**
  * The table of pads of nx x nx x nz cells for one cell, and how it is read between its rows.
  *
- * <p>Modulus: with r the apparent modulus over E100 and r_c = C11/E100, the table is read as the share
- * q = (r - 1)/(r_c - 1) of what holding the sides can add; pads with two free faces as r itself.
- * Between slenderness rows the reading follows a natural spline in ln(r_c - 1), not in x: the fat
- * joints of the solid lattice change r_c, and the pad is read where the centre-line lattice has the
- * same r_c. Beyond 12 cells across q goes on as q = 1 - tanh(m)/m with m straight in nx, the form of a
- * bonded block (Gent and Meinecke 1970, from memory, for the form only), so that a very wide pad tends
- * to q = 1. Rows between two heights are taken at equal nx/nz and blended in 1/nz; higher than 8
- * cells, the pad of equal nx/nz with 8.
+ * <p>Modulus: with r the apparent modulus over E100 and r_c = C11/E100, the table is read as the
+ * share q = (r - 1)/(r_c - 1) of what holding the sides can add; pads with two free faces as r
+ * itself. Between slenderness rows the reading follows a natural spline in ln(r_c - 1), not in x:
+ * the fat joints of the solid lattice change r_c, and the pad is read where the centre-line lattice
+ * has the same r_c. Beyond 12 cells across q goes on as q = 1 - tanh(m)/m with m straight in nx,
+ * the form of a bonded block (Gent and Meinecke 1970, from memory, for the form only), so that a
+ * very wide pad tends to q = 1. Rows between two heights are taken at equal nx/nz and blended in
+ * 1/nz; higher than 8 cells, the pad of equal nx/nz with 8.
  */
 final class FinitePads {
 
@@ -163,9 +163,7 @@ final class FinitePads {
             double[] row = value[g][k][i][j];
             boolean turned = k == 0 && grip != Grip.FREE;
             bound.value[g][k][i][j] =
-                turned
-                    ? Arrays.stream(row).map(r -> (r - 1.0) / above).toArray()
-                    : row;
+                turned ? Arrays.stream(row).map(r -> (r - 1.0) / above).toArray() : row;
           }
         }
       }
@@ -179,8 +177,7 @@ final class FinitePads {
       if (in == null) {
         throw new IllegalStateException("finite_pads.csv is missing from the lattice module");
       }
-      BufferedReader lines =
-          new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       lines
           .lines()
           .filter(line -> !line.startsWith("#") && !line.startsWith("cell,"))

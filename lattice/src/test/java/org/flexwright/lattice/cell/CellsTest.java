@@ -117,7 +117,12 @@ final class CellsTest {
   private static double euler(UnitCell cell, double x) {
     double rho = cell.firstOrderDensity(x);
     return cell == Cells.KELVIN
-        ? 16.0 * Math.sqrt(2.0) / 3.0 / (4.0 * Math.PI) * rho * rho
+        ? 16.0
+            * Math.sqrt(2.0)
+            / 3.0
+            / (4.0 * Math.PI)
+            * rho
+            * rho
             / (1.0 + 8.0 * Math.sqrt(2.0) / (4.0 * Math.PI) * rho)
         : rho / (1.0 + 8.0 / (3.0 * x * x));
   }

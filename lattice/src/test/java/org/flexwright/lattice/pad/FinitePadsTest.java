@@ -29,10 +29,7 @@ final class FinitePadsTest {
   @MethodSource("cases")
   void meetsTheReference(ReferenceCase c) {
     UnitCell cell =
-        Cells.all().stream()
-            .filter(u -> u.name().equals(c.text("cell")))
-            .findFirst()
-            .orElseThrow();
+        Cells.all().stream().filter(u -> u.name().equals(c.text("cell"))).findFirst().orElseThrow();
     double x = c.input("x");
     int n = (int) c.input("n");
     int high = (int) c.input("high");
@@ -60,8 +57,8 @@ final class FinitePadsTest {
           for (int high : new int[] {1, 2, 4}) {
             double half = pads.modulus(Grip.ONE_FREE, n, high, confined(cell, x));
             double whole = pads.modulus(Grip.HELD, n, 2 * high, confined(cell, x));
-            // nodes of a free face may also turn, which softens low Kelvin pads most
-            assertThat(half / whole).isBetween(cell == Cells.KELVIN ? 0.84 : 0.9, 1.0001);
+            // exact for nodes that cannot turn; those of a free face can, which softens slim pads
+            assertThat(half / whole).isBetween(n == 2 ? 0.76 : 0.86, 1.0001);
           }
         }
       }

@@ -95,7 +95,8 @@ final class LatticePadTest {
     CubicStiffness solid = Cells.KELVIN.solid(PAD.slenderness(), GRADE.poisson());
     Pressure rest = GRADE.modulusAtRest();
     assertThat(e.high().pa()).isCloseTo(rest.pa() * solid.c11(), within(1.0));
-    assertThat(e.low().pa()).isBetween(0.85 * rest.pa() * solid.young100(), rest.pa() * solid.young100());
+    assertThat(e.low().pa())
+        .isBetween(0.85 * rest.pa() * solid.young100(), rest.pa() * solid.young100());
     assertThat(e.nominal().pa()).isGreaterThan(1.8 * e.low().pa());
   }
 
@@ -210,8 +211,7 @@ final class LatticePadTest {
     assertThat(r.caveats()).anyMatch(c -> c.message().startsWith("no pads of this cell"));
     assertThat(r.load().nominal() * r.load().modelLow()).isLessThan(built.load().nominal());
     assertThat(r.load().nominal() * r.load().modelHigh()).isGreaterThan(built.load().nominal());
-    Response free =
-        pad.lower(Face.LUBRICATED).upper(Face.LUBRICATED).respond(GRADE, THREE);
+    Response free = pad.lower(Face.LUBRICATED).upper(Face.LUBRICATED).respond(GRADE, THREE);
     assertThat(free.load().nominal()).isLessThan(r.load().nominal());
   }
 
@@ -276,7 +276,8 @@ final class LatticePadTest {
   void volumeAndThinnest() {
     assertThat(PAD.printedVolume().mm3()).isCloseTo(72000.0 * PAD.relativeDensity(), within(1e-6));
     assertThat(PAD.thinnest()).isEqualTo(new Feature(Feature.Kind.STRUT, mm(0.8)));
-    assertThat(PAD.levers()).extracting(Object::toString)
+    assertThat(PAD.levers())
+        .extracting(Object::toString)
         .containsExactly("strut diameter", "cell edge", "pad height");
     assertThat(LatticePad.CELL.set(PAD, mm(20.0 / 3.0)).cells()).isEqualTo(new WholeCells(9, 9, 3));
     assertThat(LatticePad.HEIGHT.set(PAD, mm(30)).cells()).isEqualTo(new WholeCells(6, 6, 3));
@@ -290,7 +291,8 @@ final class LatticePadTest {
         .hasMessageContaining("60 mm x 60 mm x 20 mm into whole cells within 1 %")
         .hasMessageContaining("the nearest cells that do: 6.66667 mm and 10 mm");
     assertThatThrownBy(() -> PAD.footprint(mm(61), mm(57)))
-        .hasMessageContaining("no near cell divides it; 10 mm would with a footprint of 60 mm x 60 mm");
+        .hasMessageContaining(
+            "no near cell divides it; 10 mm would with a footprint of 60 mm x 60 mm");
     assertThat(PAD.height(mm(20.19)).cells().high()).isEqualTo(2);
     assertThatThrownBy(() -> PAD.height(mm(20.21))).isInstanceOf(InvalidInputException.class);
     assertThatThrownBy(() -> PAD.cell(mm(0.01))).hasMessageContaining("at most 1000 cells");
@@ -304,7 +306,8 @@ final class LatticePadTest {
     assertThatThrownBy(() -> PAD.strut(mm(0))).hasMessageContaining("strut diameter");
     assertThatThrownBy(() -> PAD.height(mm(-20))).hasMessageContaining("pad height");
     assertThatThrownBy(() -> PAD.respond(GRADE, LoadCase.toTravel(mm(20))))
-        .hasMessageContaining("travel is 20 mm, allowed is above 0 and below the pad height of 20 mm");
+        .hasMessageContaining(
+            "travel is 20 mm, allowed is above 0 and below the pad height of 20 mm");
     assertThatThrownBy(() -> PAD.respond(GRADE, LoadCase.toHold(Force.newtons(3))))
         .hasMessageContaining("allowed is a travel of the loaded face");
   }

@@ -11,10 +11,10 @@ import org.flexwright.lattice.cell.UnitCell;
  * A frame of a whole pad, one Timoshenko strut per edge, solved by conjugate gradients without any
  * matrix: another program and another solver than the ones behind the table.
  *
- * <p>A strut stores, with m the unit vector along it, du the difference of the end displacements and
- * p, q the end rotations: stretch EA/L (du m)^2/2; twist GJ/L ((q - p) m)^2/2; bending by the two
- * moment modes of a beam, antisymmetric 3 EI/(L (1 + shear)) |g|^2 2 with g = (p + q)/2 - (m x du)/L,
- * symmetric EI/L |(q - p) across m|^2/2.
+ * <p>A strut stores, with m the unit vector along it, du the difference of the end displacements
+ * and p, q the end rotations: stretch EA/L (du m)^2/2; twist GJ/L ((q - p) m)^2/2; bending by the
+ * two moment modes of a beam, antisymmetric 3 EI/(L (1 + shear)) |g|^2 2 with g = (p + q)/2 - (m x
+ * du)/L, symmetric EI/L |(q - p) across m|^2/2.
  */
 final class PadFrame {
 
@@ -168,7 +168,8 @@ final class PadFrame {
         along += m[c] * (u[b + c] - u[a + c]);
         turn += m[c] * (u[b + 3 + c] - u[a + 3 + c]);
       }
-      double[] chord = cross(m, new double[] {u[b] - u[a], u[b + 1] - u[a + 1], u[b + 2] - u[a + 2]});
+      double[] chord =
+          cross(m, new double[] {u[b] - u[a], u[b + 1] - u[a + 1], u[b + 2] - u[a + 2]});
       double mean = 0.0;
       for (int c = 0; c < 3; c++) {
         mean += m[c] * 0.5 * (u[a + 3 + c] + u[b + 3 + c]);
@@ -181,7 +182,8 @@ final class PadFrame {
         f[b + 3 + c] += bends + 0.5 * sways[c];
         f[a + 3 + c] += -bends + 0.5 * sways[c];
       }
-      double[] push = cross(m, sways); // du . (m x v) = v . (du x m), so the chord's force is m x sways
+      double[] push =
+          cross(m, sways); // du . (m x v) = v . (du x m), so the chord's force is m x sways
       for (int c = 0; c < 3; c++) {
         double force = stretch * along * m[c] + push[c] / length;
         f[b + c] += force;

@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 /** Pads computed again from the struts up, by a program that shares nothing with the table. */
 final class PadFrameTest {
 
-  /** A held body-centred layer one cell high: the closed form C11 (all nodes move straight down). */
+  /**
+   * A held body-centred layer one cell high: the closed form C11 (all nodes move straight down).
+   */
   @Test
   void frameMeetsTheClosedForm() {
     CubicStiffness beams = Cells.BODY_CENTRED.centreLine(0.15, 0.3);
@@ -49,7 +51,9 @@ final class PadFrameTest {
     }
   }
 
-  /** The demo pad of the documentation, joints as points: within the band that the answer states. */
+  /**
+   * The demo pad of the documentation, joints as points: within the band that the answer states.
+   */
   @Test
   void demoPadFromTheStrutsUp() {
     LatticePad pad =
@@ -65,8 +69,7 @@ final class PadFrameTest {
     Estimate<Pressure> ours = pad.modulus(linear);
     double ratio = ours.nominal().mpa() / 50.0 / frame;
     // fat joints stiffen every mode, by no less than the bulk and no more than the bending one
-    assertThat(ratio)
-        .isBetween(solid.bulk() / beams.bulk(), solid.young100() / beams.young100());
+    assertThat(ratio).isBetween(solid.bulk() / beams.bulk(), solid.young100() / beams.young100());
     double table =
         FinitePads.of(Cells.KELVIN)
             .orElseThrow()
