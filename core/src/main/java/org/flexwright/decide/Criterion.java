@@ -85,12 +85,8 @@ record Criterion(
   /** Half the whole band of the margin, towards failing (or towards meeting). */
   double half(double[][] cholesky, boolean towardsFailing) {
     double variance = 0.0;
-    for (int j = 0; j < slope.length; j++) {
-      double sum = 0.0;
-      for (int i = j; i < slope.length; i++) {
-        sum += slope[i] * cholesky[i][j];
-      }
-      variance += sum * sum;
+    for (double s : independentSlope(cholesky)) {
+      variance += s * s;
     }
     double worst = towardsFailing ? Math.min(modelUp, modelDown) : Math.max(modelUp, modelDown);
     return Math.hypot(Factors.COVERAGE * Math.sqrt(variance), worst);
@@ -105,13 +101,24 @@ record Criterion(
     return !placeholder && headroom + half(cholesky, false) < 0.0;
   }
 
-  /** The margin for correlated deviates z and model deviates u. */
-  double margin(double[] z, double[] u) {
-    double sum = headroom;
-    for (int i = 0; i < slope.length; i++) {
-      sum += slope[i] * z[i];
+  /** The slope along independent deviates: L' slope. */
+  double[] independentSlope(double[][] cholesky) {
+    double[] independent = new double[slope.length];
+    for (int j = 0; j < slope.length; j++) {
+      for (int i = j; i < slope.length; i++) {
+        independent[j] += slope[i] * cholesky[i][j];
+      }
     }
-    double e = u[model] / Factors.COVERAGE;
+    return independent;
+  }
+
+  /** The margin at a point of independent deviates, those of the models behind the factors. */
+  double margin(double[] independentSlope, double[] point) {
+    double sum = headroom;
+    for (int i = 0; i < independentSlope.length; i++) {
+      sum += independentSlope[i] * point[i];
+    }
+    double e = point[independentSlope.length + model] / Factors.COVERAGE;
     return sum + (e > 0.0 ? e * modelUp : -e * modelDown);
   }
 
@@ -122,9 +129,9 @@ record Criterion(
     return new Criterion(name, headroom, s, model, modelUp, modelDown, placeholder);
   }
 
-  /** This criterion with the scatter of the modulus and the error of the load model multiplied. */
+  /** This criterion with everything multiplied that one loaded part tells about. */
   Criterion tested(double times) {
-    Criterion c = narrowed(Factor.MODULUS, times);
+    Criterion c = narrowed(Factor.MODULUS, times).narrowed(Factor.SIZE_BIAS, times);
     return model != LOAD_MODEL
         ? c
         : new Criterion(
