@@ -6,8 +6,8 @@ import org.flexwright.evidence.Source;
 
 /**
  * The body-centred cell. Nodes do not turn under any macroscopic strain, so with n the strut
- * directions and b = 12 I/(A L^2)/(1 + shear), C = rho1 <n n n n + b (sym(1 n n) - n n n n)>; for the
- * directions along the space diagonals K = rho1/9, C' = rho1 b/6, C44 = rho1 (1/9 + b/18).
+ * directions and b = 12 I/(A L^2)/(1 + shear), C = rho1 <n n n n + b (sym(1 n n) - n n n n)>; for
+ * the directions along the space diagonals K = rho1/9, C' = rho1 b/6, C44 = rho1 (1/9 + b/18).
  */
 record BodyCentred() implements UnitCell {
 

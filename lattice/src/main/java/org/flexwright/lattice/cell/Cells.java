@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * The cells that come with the library.
  *
- * <p>Source of lengths and counts: geometry of the body-centred cubic lattice and of its space-filling
- * truncated octahedra (derived).
+ * <p>Source of lengths and counts: geometry of the body-centred cubic lattice and of its
+ * space-filling truncated octahedra (derived).
  */
 public final class Cells {
 

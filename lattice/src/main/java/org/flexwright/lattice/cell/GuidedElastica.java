@@ -12,14 +12,14 @@ import org.flexwright.internal.Text;
  * <p>Exact inextensible elastica. With arc length in units of L, p(s) the angle to the plane across
  * the load and f = F L^2/(E I): p'' = f cos p, p(0) = p(1) = p0. The angle is least in the middle,
  * p_m, and p'^2 = 2 f (sin p - sin p_m), so sqrt(f)/2 = I[1], height = I[sin p]/I[1], with I[g] the
- * integral of g/sqrt(2 (sin p - sin p_m)) from p_m to p0. Then strain = 1 - height/sin p0, stress over
- * initial modulus times 1 = f cos^2 p0/(12 sin p0), and the peak fibre strain is p'(0) x/2.
+ * integral of g/sqrt(2 (sin p - sin p_m)) from p_m to p0. Then strain = 1 - height/sin p0, stress
+ * over initial modulus times 1 = f cos^2 p0/(12 sin p0), and the peak fibre strain is p'(0) x/2.
  *
  * <p>Range: bending only, no contact between struts, compressive strain 0 to 0.6; finite thickness
  * changes the curve by 3 % at x = 0.2. The curve softens steadily and has no plateau.
  *
- * <p>Source: model of Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875 (bending limit, from
- * memory), solved here.
+ * <p>Source: model of Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875 (bending limit,
+ * from memory), solved here.
  *
  * <p>JShell: {@code Cells.KELVIN.strut().softening(0.5)}
  */
@@ -46,9 +46,17 @@ public final class GuidedElastica {
   }
 
   private final double p0;
+  private final double[] start = new double[65]; // drop of the middle over strain, at even strains
 
   private GuidedElastica(double p0) {
     this.p0 = p0;
+    double most = p0 + 0.49 * Math.PI;
+    for (int i = 1; i < start.length; i++) {
+      double strain = MOST * i / (start.length - 1);
+      start[i] =
+          new BrentSolver(1e-12, 1e-12).solve(200, d -> strain(d) - strain, 0.0, most) / strain;
+    }
+    start[0] = 2.0 * start[1] - start[2];
   }
 
   /** One state: load f, height over its first value, width over its first value, end curvature. */
@@ -112,10 +120,34 @@ public final class GuidedElastica {
       double f = 12.0 * Math.sin(p0) / (Math.cos(p0) * Math.cos(p0)) * strain;
       return new State(f, 1.0 - strain, 1.0, 2.0 * peakStrainSlope() * strain);
     }
-    double drop =
-        new BrentSolver(1e-15, 1e-15)
-            .solve(200, d -> 1.0 - at(d).height - strain, 0.0, p0 + 0.49 * Math.PI);
-    return at(drop);
+    return at(drop(strain));
+  }
+
+  /** How far the middle has turned: secant steps from the table, which is good to 1e-4. */
+  private double drop(double strain) {
+    double u = strain / MOST * (start.length - 1);
+    int i = Math.min((int) u, start.length - 2);
+    double a = strain * (start[i] + (u - i) * (start[i + 1] - start[i]));
+    double b = a * (1.0 + 1e-5);
+    double fa = strain(a) - strain;
+    for (int k = 0; k < 20; k++) {
+      double fb = strain(b) - strain;
+      if (fb == fa) {
+        return b;
+      }
+      double next = b - fb * (b - a) / (fb - fa);
+      if (Math.abs(next - b) < 1e-15) {
+        return next;
+      }
+      a = b;
+      fa = fb;
+      b = next;
+    }
+    return b;
+  }
+
+  private double strain(double drop) {
+    return 1.0 - at(drop).height;
   }
 
   /** The state whose middle has turned by a given angle from rest. */
@@ -124,26 +156,25 @@ public final class GuidedElastica {
       return new State(0.0, 1.0, 1.0, 0.0);
     }
     double low = p0 - drop;
+    double sineLow = Math.sin(low);
     double one = 0.0;
     double up = 0.0;
     double across = 0.0;
     for (int i = 0; i < T.length; i++) {
       double t = T[i];
-      double p = low + drop * t * t;
-      // sin p - sin low, without cancellation
-      double rise = 2.0 * Math.cos(0.5 * (p + low)) * Math.sin(0.5 * drop * t * t);
+      double half = 0.5 * drop * t * t;
+      // sin p - sin low with p = low + 2 half, without cancellation
+      double rise = 2.0 * Math.cos(low + half) * Math.sin(half);
+      double sine = sineLow + rise;
       double w = W[i] * 2.0 * drop * t / Math.sqrt(2.0 * rise);
       one += w;
-      up += w * Math.sin(p);
-      across += w * Math.cos(p);
+      up += w * sine;
+      across += w * Math.sqrt(Math.max(0.0, 1.0 - sine * sine));
     }
     double f = 4.0 * one * one;
     double whole = 2.0 * Math.cos(p0 - 0.5 * drop) * Math.sin(0.5 * drop);
     return new State(
-        f,
-        up / one / Math.sin(p0),
-        across / one / Math.cos(p0),
-        Math.sqrt(2.0 * f * whole));
+        f, up / one / Math.sin(p0), across / one / Math.cos(p0), Math.sqrt(2.0 * f * whole));
   }
 
   /** One readable line. */

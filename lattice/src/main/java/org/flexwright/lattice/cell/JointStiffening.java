@@ -5,8 +5,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * How much stiffer solid struts with fat joints are than centre-line struts: the logarithm of the
- * ratio is a natural cubic spline in x through 0 at x = 0 and the solid finite-element values, goes on
- * straight beyond the last, and is scaled in proportion to Poisson's ratio between 0.3 and 0.49.
+ * ratio is a natural cubic spline in x through 0 at x = 0 and the solid finite-element values, goes
+ * on straight beyond the last, and is scaled in proportion to Poisson's ratio between 0.3 and 0.49.
  */
 final class JointStiffening {
 
@@ -22,11 +22,7 @@ final class JointStiffening {
    * @param nearlyIncompressible how much larger each logarithm is at Poisson's ratio 0.49
    */
   JointStiffening(
-      double[] x,
-      double[] young,
-      double[] bulk,
-      double[] shear,
-      double[] nearlyIncompressible) {
+      double[] x, double[] young, double[] bulk, double[] shear, double[] nearlyIncompressible) {
     last = x[x.length - 1];
     double[][] ratios = {young, bulk, shear};
     for (int k = 0; k < 3; k++) {

@@ -12,7 +12,8 @@ import org.flexwright.internal.Text;
 final class Slenderness {
 
   static final Source SOLID_ELEMENTS =
-      Source.derived("solid finite elements of one periodic cell, Poisson's ratio 0.3 and 0.49, 3 %");
+      Source.derived(
+          "solid finite elements of one periodic cell, Poisson's ratio 0.3 and 0.49, 3 %");
 
   private Slenderness() {}
 
@@ -47,12 +48,10 @@ final class Slenderness {
 
   static List<Caveat> caveats(String cell, double x, double poisson) {
     List<Caveat> caveats = new ArrayList<>();
-    new ValidityRange(
-            cell + " joint stiffening", "slenderness d/L", 0.0, 0.4, "", SOLID_ELEMENTS)
+    new ValidityRange(cell + " joint stiffening", "slenderness d/L", 0.0, 0.4, "", SOLID_ELEMENTS)
         .check(x)
         .ifPresent(caveats::add);
-    new ValidityRange(
-            cell + " joint stiffening", "Poisson's ratio", 0.3, 0.5, "", SOLID_ELEMENTS)
+    new ValidityRange(cell + " joint stiffening", "Poisson's ratio", 0.3, 0.5, "", SOLID_ELEMENTS)
         .check(poisson)
         .ifPresent(caveats::add);
     new ValidityRange(cell + " peak strut strain", "slenderness d/L", 0.0, 0.3, "", PEAK)

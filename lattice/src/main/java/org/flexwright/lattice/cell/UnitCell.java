@@ -56,8 +56,8 @@ public interface UnitCell {
   double firstOrderDensity(double x);
 
   /**
-   * The elastic constants of centre-line struts with bending, stretch and shear (Timoshenko), joints
-   * as points.
+   * The elastic constants of centre-line struts with bending, stretch and shear (Timoshenko),
+   * joints as points.
    *
    * @param x slenderness d/L
    * @param poisson Poisson's ratio of the solid, 0 to 0.5

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.evidence.Source;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
@@ -19,13 +20,14 @@ import org.flexwright.lattice.cell.UnitCell;
 /**
  * The table of pads of nx x nx x nz cells for one cell, and how it is read between its rows.
  *
- * <p>Modulus: with r the apparent modulus over E100 and r_c = C11/E100, q = (r - 1)/(r_c - 1) is
- * written q = 1 - tanh(m)/m, the form of a bonded block (Gent and Meinecke 1970 from memory, for the
- * form only), and m is read straight in nx, straight beyond nx = 12, so that q tends to 1 for a very
- * wide pad. Between slenderness rows m follows a natural spline in ln(r_c - 1), not in x: the fat
- * joints of the solid lattice change r_c, and the pad is read where the centre-line lattice has the
- * same r_c. Pads with two free faces are read as r itself. Rows between two heights are taken at
- * equal nx/nz and blended in 1/nz; higher than 8 cells, the pad of equal nx/nz with 8.
+ * <p>Modulus: with r the apparent modulus over E100 and r_c = C11/E100, the table is read as the
+ * share q = (r - 1)/(r_c - 1) of what holding the sides can add; pads with two free faces as r
+ * itself. Between slenderness rows the reading follows a natural spline in ln(r_c - 1), not in x:
+ * the fat joints of the solid lattice change r_c, and the pad is read where the centre-line lattice
+ * has the same r_c. Beyond 12 cells across q goes on as q = 1 - tanh(m)/m with m straight in nx,
+ * the form of a bonded block (Gent and Meinecke 1970, from memory, for the form only), so that a
+ * very wide pad tends to q = 1. Rows between two heights are taken at equal nx/nz and blended in
+ * 1/nz; higher than 8 cells, the pad of equal nx/nz with 8.
  */
 final class FinitePads {
 
@@ -43,14 +45,14 @@ final class FinitePads {
 
   private static final String[] QUANTITIES = {"modulus", "peak", "axial"};
   private static final double[] X = {0.05, 0.1, 0.2, 0.3, 0.45, 0.6};
-  private static final double[] ACROSS = {1, 2, 3, 4, 6, 8, 12};
-  private static final double[] HIGH = {1, 2, 3, 4, 6, 8};
+  private static final double[] ACROSS = {1, 2, 3, 4, 5, 6, 7, 8, 10, 12};
+  private static final double[] HIGH = {1, 2, 3, 4, 5, 6, 8};
   private static final double TABLE_POISSON = 0.3;
-  private static final double FULL = 0.9999; // q at most, so that m stays finite
+  private static final double FULL = 0.98; // from here on q stays as it is
 
   private static final Map<UnitCell, FinitePads> ALL = read();
 
-  // [grip][quantity][x][nz][nx]; the modulus rows hold m for HELD and ONE_FREE
+  // [grip][quantity][x][nz][nx]; the modulus rows hold q for HELD and ONE_FREE
   private final double[][][][][] value =
       new double[Grip.values().length][QUANTITIES.length][X.length][HIGH.length][];
   private final double[] confinement = new double[X.length]; // ln(r_c - 1), falling with x
@@ -72,7 +74,12 @@ final class FinitePads {
       values[i] = sized(value[grip.ordinal()][0][i], across, high, grip != Grip.FREE);
     }
     double read = new SplineInterpolator().interpolate(knots, values).value(y);
-    return grip == Grip.FREE ? read : 1.0 + share(read) * (confined - 1.0);
+    if (grip == Grip.FREE) {
+      return read;
+    }
+    // a pad that is softer than the endless lattice stays so however slender its struts
+    double most = read < 0.0 ? Math.exp(confinement[0]) : confined - 1.0;
+    return 1.0 + read * Math.min(most, confined - 1.0);
   }
 
   /** The peak fibre strain over slenderness and macroscopic strain. */
@@ -113,44 +120,36 @@ final class FinitePads {
   }
 
   private static double across(double[] row, double across, boolean open) {
-    double n = Math.max(1.0, open ? across : Math.min(across, MOST_ACROSS));
+    double n = Math.max(1.0, across);
+    if (n >= MOST_ACROSS) {
+      return open ? wider(row, n) : row[row.length - 1];
+    }
     int i = 1;
-    while (i < ACROSS.length - 1 && ACROSS[i] < n) {
+    while (ACROSS[i] < n) {
       i++;
     }
     double t = (n - ACROSS[i - 1]) / (ACROSS[i] - ACROSS[i - 1]);
     return row[i - 1] + t * (row[i] - row[i - 1]);
   }
 
-  /** q = 1 - tanh(m)/m; below 0 it goes on as -m^2/3. */
-  private static double share(double m) {
-    if (m < 1e-3) {
-      return m * Math.abs(m) / 3.0;
+  private static double wider(double[] row, double across) {
+    int k = row.length - 1;
+    if (row[k] >= FULL || row[k - 1] >= row[k] || row[k - 1] <= 0.0) {
+      return row[k];
     }
+    double last = inverse(row[k]);
+    double slope = (last - inverse(row[k - 1])) / (ACROSS[k] - ACROSS[k - 1]);
+    double m = last + slope * (across - ACROSS[k]);
     return 1.0 - Math.tanh(m) / m;
   }
 
+  /** The m of q = 1 - tanh(m)/m, for q above 0 and below 1. */
   private static double inverse(double q) {
-    if (q <= 1e-6) {
-      return Math.signum(q) * Math.sqrt(3.0 * Math.abs(q));
-    }
-    double open = 1.0 - Math.min(q, FULL);
-    double m = Math.min(1.0 / open, Math.sqrt(3.0 * q) / Math.sqrt(open));
-    for (int i = 0; i < 60; i++) {
-      double th = Math.tanh(m);
-      double f = th / m - open;
-      double slope = (1.0 - th * th) / m - th / (m * m);
-      double next = m - f / slope;
-      next = next > 0.0 ? next : 0.5 * m;
-      if (Math.abs(next - m) < 1e-14 * m) {
-        return next;
-      }
-      m = next;
-    }
-    return m;
+    return new BrentSolver(1e-12, 1e-12)
+        .solve(200, m -> 1.0 - Math.tanh(m) / m - q, 1e-6, 2.0 / (1.0 - q));
   }
 
-  /** The table of a cell with its moduli turned into m. */
+  /** The table of a cell with its moduli turned into shares. */
   private FinitePads bound(UnitCell cell) {
     FinitePads bound = new FinitePads();
     for (int i = 0; i < X.length; i++) {
@@ -164,9 +163,7 @@ final class FinitePads {
             double[] row = value[g][k][i][j];
             boolean turned = k == 0 && grip != Grip.FREE;
             bound.value[g][k][i][j] =
-                turned
-                    ? Arrays.stream(row).map(r -> inverse((r - 1.0) / above)).toArray()
-                    : row;
+                turned ? Arrays.stream(row).map(r -> (r - 1.0) / above).toArray() : row;
           }
         }
       }
@@ -180,8 +177,7 @@ final class FinitePads {
       if (in == null) {
         throw new IllegalStateException("finite_pads.csv is missing from the lattice module");
       }
-      BufferedReader lines =
-          new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       lines
           .lines()
           .filter(line -> !line.startsWith("#") && !line.startsWith("cell,"))

@@ -31,15 +31,16 @@ import org.flexwright.run.Termination;
  * A flat pad of whole lattice cells between two flat plates, pushed along its height.
  *
  * <p>Formulas: F = Es E100 r A s(e), with e travel over height, A footprint, s(e) the softening of
- * the guided strut, E100 the endless lattice with fat joints (over Es), r the table of finite pads and
- * Es the secant modulus of the grade at the energy-weighted strut strain 0.509 e_peak sqrt(r) (0.6791
- * of the radius through a round section times 3/4 along a guided strut; the energy, hence the square
- * of the strain, grows with r). Peak strut strain: the largest of the whole pad, which at the corners
- * of a bonded pad is two to four times that of the endless lattice, followed along the bending of the
- * guided strut; it counts the stretch with its sign left out, so it is on the safe side for tension.
+ * the guided strut, E100 the endless lattice with fat joints (over Es), r the table of finite pads
+ * and Es the secant modulus of the grade at the energy-weighted strut strain 0.509 e_peak sqrt(r)
+ * (0.6791 of the radius through a round section times 3/4 along a guided strut; the energy, hence
+ * the square of the strain, grows with r). Peak strut strain: the largest of the whole pad, which
+ * at the corners of a bonded pad is two to four times that of the endless lattice, followed along
+ * the bending of the guided strut; it counts the stretch with its sign left out, so it is on the
+ * safe side for tension.
  *
- * <p>Range and caveats: see {@link #respond}. Kelvin pads soften steadily and show no plateau. Struts
- * are inclined in the pad, so in whichever way it is printed some are pulled across layers.
+ * <p>Range and caveats: see {@link #respond}. Kelvin pads soften steadily and show no plateau.
+ * Struts are inclined in the pad, so in whichever way it is printed some are pulled across layers.
  *
  * <p>The load averages hundreds of struts, so it follows the mean strut diameter only and not its
  * scatter; the peak strain is that of one strut and follows both.
@@ -234,10 +235,10 @@ public record LatticePad(
   /**
    * The response to a travel, in {@value #STEPS} steps.
    *
-   * <p>Caveats: slenderness above 0.3 (strain) and 0.4 (joints), Poisson's ratio outside 0.3 to 0.5,
-   * more than 12 cells across or 8 high, footprints that are not square, dry faces, strains at which
-   * struts buckle, touch or densify. Where struts buckle the nominal answer is the path of a perfect
-   * pad, well above the stable one, and the low end of the band reaches down to it.
+   * <p>Caveats: slenderness above 0.3 (strain) and 0.4 (joints), Poisson's ratio outside 0.3 to
+   * 0.5, more than 12 cells across or 8 high, footprints that are not square, dry faces, strains at
+   * which struts buckle, touch or densify. Where struts buckle the nominal answer is the path of a
+   * perfect pad, well above the stable one, and the low end of the band reaches down to it.
    *
    * @throws InvalidInputException if the load case is not a travel below the height
    */

@@ -6,15 +6,16 @@ import org.flexwright.response.ScaledValue;
 /**
  * The model's own band of a pad at a strain, as ratios to the nominal answer.
  *
- * <p>Both ways, taken together as independent: solid finite elements of the joints 3 % (30 % for each
- * 0.2 of slenderness above 0.4), reading between the rows of the table 2 % (15 % outside), the
- * softening curve of a slender strut 3 %, whether fat joints change how the pad is held (the full
- * difference), and whether the part of the load that comes from holding the sides softens like the
- * rest or not at all (the full difference).
+ * <p>Both ways, taken together as independent: solid finite elements of the joints 3 % (30 % for
+ * each 0.2 of slenderness above 0.4), reading between the rows of the table 2 % (15 % outside, 50 %
+ * for cells whose struts go on straight from cell to cell), the softening curve of a slender strut
+ * 3 %, whether fat joints change how the pad is held (the full difference), and whether the part of
+ * the load that comes from holding the sides softens like the rest or not at all (the full
+ * difference).
  *
- * <p>One way: a dry face that slips (low), struts that buckle (low: the load stays at its value when
- * the first strut buckles, or at the answer of the endless lattice if that is higher), a face whose
- * nodes cannot turn though it slips (high, 13 %), a longer second side (high).
+ * <p>One way: a dry face that slips (low), struts that buckle (low: the load stays at its value
+ * when the first strut buckles, or at the answer of the endless lattice if that is higher), a face
+ * whose nodes cannot turn though it slips (high), a longer second side (high).
  *
  * <p>Without a table the band is the bracket between free and held sides itself.
  */
@@ -33,10 +34,7 @@ final class PadBand {
   ScaledValue onLoad(ScaledValue load) {
     double both = both();
     double down = Math.log(Math.min(1.0, Math.min(slip(), buckled())));
-    double up = 0.0;
-    if (pad.grip() != Grip.HELD) {
-      up += Math.log(1.13);
-    }
+    double up = Math.max(0.0, Math.log(m.riseWithoutTurning() / m.rise()));
     up += Math.max(0.0, Math.log(m.riseOfLongerSide() / m.rise()));
     if (!m.tabled()) {
       up += Math.max(0.0, Math.log(m.confinedRise() / m.rise()));
@@ -48,7 +46,7 @@ final class PadBand {
   private double both() {
     double x = m.slenderness();
     double joints = Math.log(1.03) + Math.log(1.3) * Math.max(0.0, x - 0.4) / 0.2;
-    double reading = Math.log(outside() ? 1.15 : 1.02);
+    double reading = Math.log(reading());
     double transfer = Math.log(m.rise() / m.riseWithoutTransfer());
     double s = m.softening(strain);
     double excess = Math.max(0.0, m.rise() - 1.0);
@@ -60,9 +58,13 @@ final class PadBand {
     return sum;
   }
 
-  private boolean outside() {
+  private double reading() {
     WholeCells c = pad.cells();
-    return Math.min(c.wide(), c.deep()) > FinitePads.MOST_ACROSS || c.high() > FinitePads.MOST_HIGH;
+    int across = Math.min(c.wide(), c.deep());
+    if (across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH) {
+      return 1.02;
+    }
+    return m.straightChains() ? 1.5 : 1.15;
   }
 
   /** The load over the nominal one if every dry face slips. */
@@ -83,13 +85,15 @@ final class PadBand {
 
   /**
    * The band of the peak strut strain: a quarter less where the joint shortens the strut, 40 % more
-   * for the crease at the joint (judgement), less where a dry face slips, more where struts buckle (a
-   * strut held at both ends that shortens by e beyond Euler's strain bends to 2 pi x sqrt(e)).
+   * for the crease at the joint (judgement), less where a dry face slips, more where struts buckle
+   * (a strut held at both ends that shortens by e beyond Euler's strain bends to 2 pi x sqrt(e));
+   * wider outside the table.
    */
   ScaledValue onStrain(ScaledValue peak) {
     double low = 0.75 * Math.min(1.0, m.peakRatio(pad.slippedGrip()) / m.peakRatio(pad.grip()));
     double beyond = m.axialRatio() * (strain - m.buckling());
     double bent = beyond > 0.0 ? 2.0 * Math.PI * m.slenderness() * Math.sqrt(beyond) : 0.0;
-    return peak.model(low, 1.4 * Math.max(1.0, bent / peak.nominal()));
+    double outside = Math.max(1.0, reading() / 1.02 * reading() / 1.02);
+    return peak.model(low / outside, 1.4 * outside * Math.max(1.0, bent / peak.nominal()));
   }
 }

@@ -44,12 +44,12 @@ final class PadMechanics {
     CubicStiffness beams = cell.centreLine(x, poisson);
     ownConfined = beams.c11() / beams.young100();
     grip = pad.grip();
-    rise = rise(grip, across, confined);
+    rise = rise(grip, across, high, confined);
   }
 
-  private double rise(Grip of, int n, double limit) {
+  private double rise(Grip of, int n, int h, double limit) {
     if (table.isPresent()) {
-      return table.get().modulus(of, n, high, limit);
+      return table.get().modulus(of, n, h, limit);
     }
     return of == Grip.FREE ? 1.0 : Math.sqrt(limit);
   }
@@ -68,17 +68,32 @@ final class PadMechanics {
   }
 
   double rise(Grip of) {
-    return rise(of, across, confined);
+    return rise(of, across, high, confined);
+  }
+
+  /**
+   * The rise if nodes slide on a slippery face but cannot turn. Such a face is a mirror plane: one
+   * of them makes half of a held pad of twice the height, two of them a stack without end, where
+   * frames give at most 1.04.
+   */
+  double riseWithoutTurning() {
+    return switch (grip) {
+      case HELD -> rise;
+      case ONE_FREE -> rise(Grip.HELD, across, 2 * high, confined);
+      case FREE -> 1.04;
+    };
   }
 
   /** The rise of a square pad as long as the longer side. */
   double riseOfLongerSide() {
-    return rise(grip, longer, confined);
+    return rise(grip, longer, high, confined);
   }
 
   /** The rise if fat joints changed nothing about how the pad is held. */
   double riseWithoutTransfer() {
-    return 1.0 + (rise(grip, across, ownConfined) - 1.0) * (confined - 1.0) / (ownConfined - 1.0);
+    double own = rise(grip, across, high, ownConfined);
+    // a free pad is read as the rise itself, a held one as its share of what holding can add
+    return grip == Grip.FREE ? own : 1.0 + (own - 1.0) * (confined - 1.0) / (ownConfined - 1.0);
   }
 
   /** E100 of the endless lattice with fat joints. */
@@ -88,6 +103,11 @@ final class PadMechanics {
 
   double confinedRise() {
     return confined;
+  }
+
+  /** Whether struts go on straight through the nodes, so that a pad has direct lines of load. */
+  boolean straightChains() {
+    return solid.zener() > 2.0;
   }
 
   double softening(double strain) {

@@ -87,7 +87,8 @@ public final class Stages {
      *
      * @param diameter the diameter
      * @return the pad, bonded below and dry above
-     * @throws org.flexwright.InvalidInputException if whole cells do not fill it or the struts merge
+     * @throws org.flexwright.InvalidInputException if whole cells do not fill it or the struts
+     *     merge
      */
     public LatticePad strut(Length diameter) {
       return new LatticePad(unit, width, depth, height, edge, diameter, Face.BONDED, Face.DRY);

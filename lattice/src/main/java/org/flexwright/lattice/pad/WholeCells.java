@@ -64,7 +64,7 @@ record WholeCells(int wide, int deep, int high) {
   private static String advice(Length width, Length depth, Length height, Length edge) {
     List<Length> near = new ArrayList<>();
     int middle = (int) Math.max(1, Math.round(height.ratioTo(edge)));
-    for (int step = 0; step <= 20 && near.size() < 2; step++) {
+    for (int step = 0; step <= middle + 1 && near.size() < 2; step++) {
       for (int n : step == 0 ? new int[] {middle} : new int[] {middle - step, middle + step}) {
         if (n >= 1 && near.size() < 2) {
           Length one = height.times(1.0 / n);
