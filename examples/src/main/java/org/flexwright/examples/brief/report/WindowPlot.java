@@ -226,16 +226,16 @@ final class WindowPlot {
     rect(LEFT + 314, row - 11, 26, 13, BAND);
     segment(LEFT + 314, row - 4.5, LEFT + 340, row - 4.5, INK, "2", "");
     label(LEFT + 348, row, "nominal with whole band", "start", INK);
-    segment(LEFT + 534, row - 4.5, LEFT + 562, row - 4.5, LIMIT, "1.8", "9 5");
-    label(LEFT + 570, row, "limit", "start", LIMIT);
+    segment(LEFT + 548, row - 4.5, LEFT + 576, row - 4.5, LIMIT, "1.8", "9 5");
+    label(LEFT + 584, row, "limit", "start", LIMIT);
     double next = row + 28;
     label(LEFT, next, "realisable size:", "start", INK);
     mark(LEFT + 128, next - 5, Verdict.MEETS);
     label(LEFT + 140, next, Verdict.MEETS.toString(), "start", INK);
     mark(LEFT + 206, next - 5, Verdict.NOT_DECIDABLE);
     label(LEFT + 218, next, Verdict.NOT_DECIDABLE.toString(), "start", INK);
-    mark(LEFT + 348, next - 5, Verdict.FAILS);
-    label(LEFT + 360, next, Verdict.FAILS.toString(), "start", INK);
+    mark(LEFT + 366, next - 5, Verdict.FAILS);
+    label(LEFT + 378, next, Verdict.FAILS.toString(), "start", INK);
   }
 
   private void segment(
