@@ -173,7 +173,7 @@ final class Advisor<P extends Part<P>> {
         words,
         true,
         -row.sureMarginWithoutPlaceholders(),
-        "with the target widened to " + words + " " + row.size() + " is sure",
+        "with the target widened to " + words + ", " + row.size() + " is sure",
         question.targets(wider),
         grade);
   }
