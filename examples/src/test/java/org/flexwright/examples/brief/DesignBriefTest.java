@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.StringReader;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,7 +48,7 @@ final class DesignBriefTest {
     assertThat(outcome.text())
         .contains("1. Grade and hardness", "What to test-print first", "Cautions")
         .contains("stores energy", "behind a shield", "proof test", "licensed practice")
-        .contains("nominal window:", "sure window:", "printed volume", "feels like")
+        .contains("nominal window:", "sure window:", "mass", "feels like")
         .contains(folder.resolve("out").resolve("report.html").toString());
   }
 
@@ -68,11 +70,15 @@ final class DesignBriefTest {
   void theTightWishIsOpenAndNamesTheModulus() {
     Answer<?> wish = answer.parts().get(2).wishes().get(0);
     assertThat(wish.verdict()).isEqualTo(Verdict.NOT_DECIDABLE);
-    assertThat(answer.plan().items().get(0).name()).isEqualTo("modulus");
-    assertThat(answer.plan().items().get(0).needed())
-        .anyMatch(w -> w.startsWith("landing pad, " + wish.target()) && w.contains("x/ 1."));
     assertThat(answer.plan().items())
-        .anyMatch(i -> i.decides().stream().anyMatch(d -> d.contains(wish.target().toString())));
+        .filteredOn(i -> i.name().equals("modulus"))
+        .singleElement()
+        .satisfies(
+            i ->
+                assertThat(i.needed())
+                    .anyMatch(w -> w.startsWith("landing pad, " + wish.target() + ": x/ 1.")));
+    assertThat(answer.plan().items().get(0).decides())
+        .anyMatch(d -> d.startsWith("landing pad, " + wish.target()));
   }
 
   @Test
@@ -160,14 +166,19 @@ final class DesignBriefTest {
   @Test
   void answersQuicklyWhenWarm() {
     Brief brief = BriefReader.read(Briefs.scenario());
+    ThreadMXBean clock = ManagementFactory.getThreadMXBean();
     long best = Long.MAX_VALUE;
     for (int i = 0; i < 15; i++) {
-      long start = System.nanoTime();
+      long start = clock.getCurrentThreadCpuTime();
       assertThat(BriefAnswer.of(brief).parts()).hasSize(3);
-      best = Math.min(best, System.nanoTime() - start);
+      best = Math.min(best, clock.getCurrentThreadCpuTime() - start);
     }
-    System.out.println("design brief, three parts, warm: " + best / 1000 + " us, "
-        + answer.effort() + " responses");
+    System.out.println(
+        "design brief, three parts, warm: "
+            + best / 1000
+            + " us of processor time, "
+            + answer.effort()
+            + " responses in the windows");
     assertThat(best).isLessThan(MOST_NANOS);
     assertThat(answer.effort()).isBetween(1, MOST_RESPONSES);
   }

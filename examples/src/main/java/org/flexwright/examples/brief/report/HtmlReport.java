@@ -47,7 +47,8 @@ final class HtmlReport {
 
   private void summary() {
     page.leaf("h2", "Summary").open("table", "class", "summary").open("thead");
-    head("part", "target", "verdict", "choice", "P(meets) at worst", "sure window", "mass", "binds");
+    head(
+        "part", "target", "verdict", "choice", "P(meets) at worst", "sure window", "mass", "binds");
     page.close().open("tbody");
     for (PartAnswer<?> part : answer.parts()) {
       for (Answer<?> a : part.answers()) {
@@ -129,9 +130,19 @@ final class HtmlReport {
     page.leaf("p", part.chosen().toString());
     question(part.main());
     part.feel()
-        .ifPresent(f -> page.leaf("p", "Feel: " + f.words() + ": " + f.hardness().nominal()
-            + " (" + Say.number(f.hardness().low().points(), 3) + " to "
-            + Say.number(f.hardness().high().points(), 3) + ")."));
+        .ifPresent(
+            f ->
+                page.leaf(
+                    "p",
+                    "Feel: "
+                        + f.words()
+                        + ": "
+                        + f.hardness().nominal()
+                        + " ("
+                        + Say.number(f.hardness().low().points(), 3)
+                        + " to "
+                        + Say.number(f.hardness().high().points(), 3)
+                        + ")."));
     caveats(answer.caveats(part));
     for (Answer<?> wish : part.wishes()) {
       page.leaf("h3", "Asked as well");
@@ -184,8 +195,18 @@ final class HtmlReport {
   private void table(Answer.Choice<?> choice) {
     page.open("table").open("thead");
     String lever = choice.of().question().lever().name();
-    head(lever, "load", "whole band", "P(meets)", "at worst", "peak strain", "life", "volume",
-        "mass", "verdict", "binds");
+    head(
+        lever,
+        "load",
+        "whole band",
+        "P(meets)",
+        "at worst",
+        "peak strain",
+        "life",
+        "volume",
+        "mass",
+        "verdict",
+        "binds");
     page.close().open("tbody");
     for (Candidate c : choice.of().candidates()) {
       page.open("tr").leaf("th", c.size().toString(), "scope", "row");

@@ -76,7 +76,8 @@ final class WindowPlot {
     line();
     svg.close();
     limits.forEach(this::limit);
-    candidates.forEach(c -> mark(x.at(c.size().mm()), y.at(shown(c.load().nominal())), c.verdict()));
+    candidates.forEach(
+        c -> mark(x.at(c.size().mm()), y.at(shown(c.load().nominal())), c.verdict()));
     axes();
     legend();
     svg.close();
@@ -176,8 +177,7 @@ final class WindowPlot {
 
   private void mark(double px, double py, Verdict verdict) {
     switch (verdict) {
-      case MEETS ->
-          svg.empty("circle", "cx", n(px), "cy", n(py), "r", n(MARK), "fill", INK);
+      case MEETS -> svg.empty("circle", "cx", n(px), "cy", n(py), "r", n(MARK), "fill", INK);
       case NOT_DECIDABLE ->
           svg.empty(
               "path",
@@ -185,9 +185,20 @@ final class WindowPlot {
               String.format(
                   Locale.ROOT,
                   "M%.1f %.1fl%.1f %.1fl%.1f %.1fl%.1f %.1fZ",
-                  px, py - MARK - 1.5, MARK + 1.5, MARK + 1.5, -MARK - 1.5, MARK + 1.5,
-                  -MARK - 1.5, -MARK - 1.5),
-              "fill", "#ffffff", "stroke", INK, "stroke-width", "1.8");
+                  px,
+                  py - MARK - 1.5,
+                  MARK + 1.5,
+                  MARK + 1.5,
+                  -MARK - 1.5,
+                  MARK + 1.5,
+                  -MARK - 1.5,
+                  -MARK - 1.5),
+              "fill",
+              "#ffffff",
+              "stroke",
+              INK,
+              "stroke-width",
+              "1.8");
       case FAILS -> {
         segment(px - MARK, py - MARK, px + MARK, py + MARK, INK, "2", "");
         segment(px - MARK, py + MARK, px + MARK, py - MARK, INK, "2", "");
@@ -212,9 +223,12 @@ final class WindowPlot {
     svg.leaf(
         "text",
         loadWords() + " [" + channel.shownUnit() + "]" + (y.log() ? ", log scale" : ""),
-        "transform", "translate(18 " + n((TOP + BOTTOM) / 2) + ") rotate(-90)",
-        "text-anchor", "middle",
-        "fill", INK);
+        "transform",
+        "translate(18 " + n((TOP + BOTTOM) / 2) + ") rotate(-90)",
+        "text-anchor",
+        "middle",
+        "fill",
+        INK);
   }
 
   private void legend() {
