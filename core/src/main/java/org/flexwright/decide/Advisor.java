@@ -100,6 +100,9 @@ final class Advisor<P extends Part<P>> {
   /** The nearest value of another dimension at which a realisable size is sure. */
   private Optional<Advice<P>> dimension(Lever<P> lever, Grade in, String besides) {
     double now = lever.of(question.part()).m();
+    if (opens(lever, in, now)) {
+      return Optional.empty(); // knowledge alone does it, the dimension adds nothing
+    }
     double before = 1.0;
     for (double ratio : RATIOS) {
       for (double r : new double[] {ratio, 1.0 / ratio}) {

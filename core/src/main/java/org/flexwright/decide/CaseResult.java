@@ -27,33 +27,22 @@ record CaseResult(List<Response> responses, List<Criterion> criteria) {
 
   /** The share of cases that meet every demand that is not a placeholder. */
   double probability(double[][] cholesky) {
-    int n = cholesky.length;
-    double[] z = new double[n];
-    double[] u = new double[Criterion.MODELS];
+    List<Criterion> counted = criteria.stream().filter(c -> !c.placeholder()).toList();
+    double[][] slopes = new double[counted.size()][];
+    for (int k = 0; k < slopes.length; k++) {
+      slopes[k] = counted.get(k).independentSlope(cholesky);
+    }
     int met = 0;
-    for (int k = 0; k < Deviates.COUNT; k++) {
-      double[] point = Deviates.point(k);
-      for (int i = 0; i < n; i++) {
-        double sum = 0.0;
-        for (int j = 0; j <= i; j++) {
-          sum += cholesky[i][j] * point[j];
-        }
-        z[i] = sum;
+    for (int i = 0; i < Deviates.COUNT; i++) {
+      double[] point = Deviates.point(i);
+      boolean meets = true;
+      for (int k = 0; k < slopes.length && meets; k++) {
+        meets = counted.get(k).margin(slopes[k], point) >= 0.0;
       }
-      System.arraycopy(point, n, u, 0, u.length);
-      if (meets(z, u)) {
+      if (meets) {
         met++;
       }
     }
     return (double) met / Deviates.COUNT;
-  }
-
-  private boolean meets(double[] z, double[] u) {
-    for (Criterion c : criteria) {
-      if (!c.placeholder() && c.margin(z, u) < 0.0) {
-        return false;
-      }
-    }
-    return true;
   }
 }

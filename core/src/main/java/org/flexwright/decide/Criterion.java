@@ -1,5 +1,6 @@
 package org.flexwright.decide;
 
+import java.util.function.Supplier;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.response.ScaledValue;
@@ -10,7 +11,7 @@ import org.flexwright.response.ScaledValue;
  */
 @SuppressWarnings("ArrayRecordComponent") // seen by this package only, never compared
 record Criterion(
-    String name,
+    Supplier<String> words,
     double headroom,
     double[] slope,
     int model,
@@ -34,7 +35,7 @@ record Criterion(
     double sign = limit.upper() ? 1.0 : -1.0;
     if (room <= 0.0) {
       return new Criterion(
-          limit.words(), -sign * HOPELESS, new double[FACTORS.length], LOAD_MODEL, 0, 0, false);
+          limit::words, -sign * HOPELESS, new double[FACTORS.length], LOAD_MODEL, 0, 0, false);
     }
     double headroom = sign * Math.log(room / (value.nominal() - value.offset()));
     double[] slope = slope(value, factors, -sign);
@@ -42,14 +43,14 @@ record Criterion(
     double low = -Math.log(value.modelLow());
     // modelUp is what a model error of two deviations upwards does to the margin
     return new Criterion(
-        limit.words(), headroom, slope, LOAD_MODEL, -sign * high, sign * low, false);
+        limit::words, headroom, slope, LOAD_MODEL, -sign * high, sign * low, false);
   }
 
   static Criterion strain(double allowed, ScaledValue value, Factors factors) {
     double[] slope = slope(value, factors, -1.0);
     slope[Factor.STRENGTH.ordinal()] += factors.sigma(Factor.STRENGTH);
     return new Criterion(
-        "strain at most " + value.channel().show(allowed),
+        () -> "strain at most " + value.channel().show(allowed),
         Math.log(allowed / value.nominal()),
         slope,
         STRAIN_MODEL,
@@ -65,7 +66,7 @@ record Criterion(
     double median = demand.law().medianCycles(value.nominal());
     double headroom = Math.min(HOPELESS, Math.log(median / demand.cycles()));
     return new Criterion(
-        "life at least " + demand,
+        () -> "life at least " + demand,
         headroom,
         slope,
         STRAIN_MODEL,
@@ -82,15 +83,16 @@ record Criterion(
     return slope;
   }
 
+  /** The demand in words, made only when somebody asks: a scan makes thousands of criteria. */
+  String name() {
+    return words.get();
+  }
+
   /** Half the whole band of the margin, towards failing (or towards meeting). */
   double half(double[][] cholesky, boolean towardsFailing) {
     double variance = 0.0;
-    for (int j = 0; j < slope.length; j++) {
-      double sum = 0.0;
-      for (int i = j; i < slope.length; i++) {
-        sum += slope[i] * cholesky[i][j];
-      }
-      variance += sum * sum;
+    for (double s : independentSlope(cholesky)) {
+      variance += s * s;
     }
     double worst = towardsFailing ? Math.min(modelUp, modelDown) : Math.max(modelUp, modelDown);
     return Math.hypot(Factors.COVERAGE * Math.sqrt(variance), worst);
@@ -105,13 +107,24 @@ record Criterion(
     return !placeholder && headroom + half(cholesky, false) < 0.0;
   }
 
-  /** The margin for correlated deviates z and model deviates u. */
-  double margin(double[] z, double[] u) {
-    double sum = headroom;
-    for (int i = 0; i < slope.length; i++) {
-      sum += slope[i] * z[i];
+  /** The slope along independent deviates: L' slope. */
+  double[] independentSlope(double[][] cholesky) {
+    double[] independent = new double[slope.length];
+    for (int j = 0; j < slope.length; j++) {
+      for (int i = j; i < slope.length; i++) {
+        independent[j] += slope[i] * cholesky[i][j];
+      }
     }
-    double e = u[model] / Factors.COVERAGE;
+    return independent;
+  }
+
+  /** The margin at a point of independent deviates, those of the models behind the factors. */
+  double margin(double[] independentSlope, double[] point) {
+    double sum = headroom;
+    for (int i = 0; i < independentSlope.length; i++) {
+      sum += independentSlope[i] * point[i];
+    }
+    double e = point[independentSlope.length + model] / Factors.COVERAGE;
     return sum + (e > 0.0 ? e * modelUp : -e * modelDown);
   }
 
@@ -119,15 +132,15 @@ record Criterion(
   Criterion narrowed(Factor factor, double times) {
     double[] s = slope.clone();
     s[factor.ordinal()] *= times;
-    return new Criterion(name, headroom, s, model, modelUp, modelDown, placeholder);
+    return new Criterion(words, headroom, s, model, modelUp, modelDown, placeholder);
   }
 
-  /** This criterion with the scatter of the modulus and the error of the load model multiplied. */
+  /** This criterion with everything multiplied that one loaded part tells about. */
   Criterion tested(double times) {
-    Criterion c = narrowed(Factor.MODULUS, times);
+    Criterion c = narrowed(Factor.MODULUS, times).narrowed(Factor.SIZE_BIAS, times);
     return model != LOAD_MODEL
         ? c
         : new Criterion(
-            name, headroom, c.slope, model, times * modelUp, times * modelDown, placeholder);
+            words, headroom, c.slope, model, times * modelUp, times * modelDown, placeholder);
   }
 }

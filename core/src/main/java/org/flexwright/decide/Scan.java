@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -21,6 +22,8 @@ final class Scan<P extends Part<P>> {
   private static final int POINTS = 33;
   private static final double ACCURACY = 1e-11; // of ln(size)
   private static final int MOST_EVALUATIONS = 60;
+  private static final double GOLDEN = 0.5 * (Math.sqrt(5.0) - 1.0);
+  private static final double NARROWEST = 1e-5; // of ln(size), narrower windows are no use
   private static final int SPREAD = 9; // sizes tabulated where any size can be made
 
   private final Question<P> question;
@@ -120,36 +123,50 @@ final class Scan<P extends Part<P>> {
   }
 
   /** A window narrower than the spacing shows as a peak of the margin just below zero. */
-  private java.util.Optional<Interval> narrow(
+  private Optional<Interval> narrow(
       List<Assessment<P>> samples, int i, ToDoubleFunction<Assessment<P>> margin) {
     double before = margin.applyAsDouble(samples.get(i - 1));
     double here = margin.applyAsDouble(samples.get(i));
     double after = margin.applyAsDouble(samples.get(i + 1));
-    if (here < before || here < after || before >= 0.0 || after >= 0.0) {
-      return java.util.Optional.empty();
+    // margins are nearly straight in ln(size): a peak cannot rise much more than its neighbours do
+    double rise = Math.max(here - before, here - after);
+    if (here < before || here < after || before >= 0.0 || after >= 0.0 || here + rise < 0.0) {
+      return Optional.empty();
     }
-    double lo = Math.log(samples.get(i - 1).size().m());
-    double hi = Math.log(samples.get(i + 1).size().m());
-    double golden = 0.5 * (Math.sqrt(5.0) - 1.0);
-    for (int k = 0; k < 40; k++) {
-      double x1 = hi - golden * (hi - lo);
-      double x2 = lo + golden * (hi - lo);
-      double f1 = marginAt(x1, margin);
-      double f2 = marginAt(x2, margin);
+    Length below = samples.get(i - 1).size();
+    Length above = samples.get(i + 1).size();
+    return peak(below, above, margin)
+        .map(top -> new Interval(root(below, top, margin), root(top, above, margin)));
+  }
+
+  /** A size with a margin not below zero between two others, by golden section. */
+  private Optional<Length> peak(
+      Length below, Length above, ToDoubleFunction<Assessment<P>> margin) {
+    double lo = Math.log(below.m());
+    double hi = Math.log(above.m());
+    double x1 = hi - GOLDEN * (hi - lo);
+    double x2 = lo + GOLDEN * (hi - lo);
+    double f1 = marginAt(x1, margin);
+    double f2 = marginAt(x2, margin);
+    while (hi - lo > NARROWEST) {
       if (Math.max(f1, f2) >= 0.0) {
-        Length top = Length.m(Math.exp(f1 >= f2 ? x1 : x2));
-        return java.util.Optional.of(
-            new Interval(
-                root(samples.get(i - 1).size(), top, margin),
-                root(top, samples.get(i + 1).size(), margin)));
+        return Optional.of(Length.m(Math.exp(f1 >= f2 ? x1 : x2)));
       }
       if (f1 > f2) {
         hi = x2;
+        x2 = x1;
+        f2 = f1;
+        x1 = hi - GOLDEN * (hi - lo);
+        f1 = marginAt(x1, margin);
       } else {
         lo = x1;
+        x1 = x2;
+        f1 = f2;
+        x2 = lo + GOLDEN * (hi - lo);
+        f2 = marginAt(x2, margin);
       }
     }
-    return java.util.Optional.empty();
+    return Optional.empty();
   }
 
   private double marginAt(double logSize, ToDoubleFunction<Assessment<P>> margin) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 import org.flexwright.durability.LifeLaw;
 import org.flexwright.durability.PowerLife;
+import org.flexwright.evidence.Exponents;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
@@ -147,12 +148,18 @@ final class TestPrints<P extends Part<P>> {
         known);
   }
 
-  /** One printed part under its load tells modulus and model error together. */
+  /** One printed part under its load tells modulus, size bias and model error together. */
   private Advice<P> part(Assessment<P> row) {
     double times =
         boundary(0.0, 1.0, t -> row.sureMarginWith(c -> c.tested(t)) >= 0.0) * (1 - SLACK);
+    PrintProcess process = grade.process();
     ScaledValue load = row.cases().get(0).responses().get(0).load();
-    double now = Factors.COVERAGE * row.factors().sigma(Factor.MODULUS);
+    Exponents n = load.exponents();
+    Exponents told =
+        Exponents.none()
+            .with(Factor.MODULUS, n.of(Factor.MODULUS))
+            .with(Factor.SIZE_BIAS, n.of(Factor.SIZE_BIAS));
+    double now = Factors.COVERAGE * row.factors().sigmaOf(told);
     double model = Math.log(Math.max(load.modelHigh(), 1.0 / load.modelLow()));
     String figure = "x/ " + Text.number(Math.exp(times * Math.hypot(now, model)), 4);
     return new Advice<>(
@@ -171,7 +178,10 @@ final class TestPrints<P extends Part<P>> {
             + row.size()
             + " is sure",
         question.modelKnown(times),
-        grade.measuredModulus(1.0, Math.exp(times * now)));
+        grade
+            .measuredModulus(
+                1.0, Math.exp(times * Factors.COVERAGE * row.factors().sigma(Factor.MODULUS)))
+            .measuredSizes(process.bias().times(times), process.scatter()));
   }
 
   /** The end of the good side of a monotone condition, good at the first, bad at the second. */

@@ -23,6 +23,7 @@ public record Effort(double bytes, double nanos) {
   private static final long WARM_UP_NANOS = 300_000_000;
   private static final long BATCH_NANOS = 2_000_000;
   private static final long SETTLE_NANOS = 700_000_000;
+  private static final long PATIENCE_NANOS = 20_000_000_000L;
   private static final double LEAST_FALL = 0.05;
   private static final long MOST_NANOS = 3_000_000_000L;
   private static volatile double numberSink;
@@ -30,31 +31,59 @@ public record Effort(double bytes, double nanos) {
 
   /** Measures a call that gives a number. */
   public static Effort ofNumber(DoubleSupplier call) {
-    return of(
-        n -> {
-          double sum = 0;
-          for (int i = 0; i < n; i++) {
-            sum += call.getAsDouble();
-          }
-          numberSink = sum;
-        });
+    return of(numbers(call), LEAST_FALL, SETTLE_NANOS);
   }
 
   /** Measures a call that gives an object, which counts as allocated. */
   public static Effort ofObject(Supplier<?> call) {
-    return of(
-        n -> {
-          for (int i = 0; i < n; i++) {
-            objectSink = call.get();
-          }
-        });
+    return of(objects(call), LEAST_FALL, SETTLE_NANOS);
+  }
+
+  /**
+   * Asserts that a call that gives a number allocates at most so many bytes. It ends as soon as
+   * that is seen, and waits long for the compilers of a loaded machine otherwise.
+   */
+  public static Effort numberWithin(double mostBytes, DoubleSupplier call) {
+    return within(mostBytes, numbers(call));
+  }
+
+  /** Asserts the same of a call that gives an object, which counts as allocated. */
+  public static Effort objectWithin(double mostBytes, Supplier<?> call) {
+    return within(mostBytes, objects(call));
+  }
+
+  private static Effort within(double mostBytes, Batch batch) {
+    double enough = mostBytes + LEAST_FALL;
+    Effort effort = of(batch, enough, PATIENCE_NANOS);
+    if (!(effort.bytes() <= enough)) {
+      throw new AssertionError(effort + ", must be at most " + mostBytes + " B/call");
+    }
+    return effort;
+  }
+
+  private static Batch numbers(DoubleSupplier call) {
+    return n -> {
+      double sum = 0;
+      for (int i = 0; i < n; i++) {
+        sum += call.getAsDouble();
+      }
+      numberSink = sum;
+    };
+  }
+
+  private static Batch objects(Supplier<?> call) {
+    return n -> {
+      for (int i = 0; i < n; i++) {
+        objectSink = call.get();
+      }
+    };
   }
 
   private interface Batch {
     void run(int calls);
   }
 
-  private static Effort of(Batch batch) {
+  private static Effort of(Batch batch, double enough, long patience) {
     int calls = 1;
     long start = System.nanoTime();
     while (true) {
@@ -67,11 +96,11 @@ public record Effort(double bytes, double nanos) {
       double factor = Math.min(2, BATCH_NANOS / (double) Math.max(1, now - from));
       calls = (int) Math.min(Math.max(1, Math.ceil(calls * factor)), 1 << 24);
     }
-    return settled(batch, calls);
+    return settled(batch, calls, enough, patience);
   }
 
   /** Measures until the bytes have not fallen for a while, as compilers take their time. */
-  private static Effort settled(Batch batch, int calls) {
+  private static Effort settled(Batch batch, int calls, double enough, long patience) {
     double[] nanos = new double[BATCHES];
     double bytes = Double.POSITIVE_INFINITY;
     long first = System.nanoTime();
@@ -88,8 +117,10 @@ public record Effort(double bytes, double nanos) {
         fell = now;
       }
       bytes = Math.min(bytes, some);
-      boolean settled = bytes < LEAST_FALL || now - fell > SETTLE_NANOS;
-      if ((done >= BATCHES && settled) || (done >= 3 && now - first > MOST_NANOS)) {
+      boolean settled = bytes <= enough || now - fell > patience;
+      boolean late = now - first > Math.max(MOST_NANOS, patience);
+      boolean measured = done >= BATCHES || (done >= 3 && now - first > MOST_NANOS);
+      if (measured && (settled || late)) {
         break;
       }
     }

@@ -1,7 +1,9 @@
 package org.flexwright.testing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 final class EffortTest {
@@ -10,21 +12,29 @@ final class EffortTest {
   @Test
   void seesWhatIsAllocated() {
     double[] counter = new double[1];
-    assertThat(Effort.ofNumber(() -> Math.sqrt(counter[0]++)).bytes()).isLessThan(0.1);
-    assertThat(Effort.ofObject(() -> new Pair(counter[0]++, 1)).bytes()).isBetween(24.0, 40.0);
-    assertThat(Effort.ofObject(() -> new double[1000]).bytes()).isBetween(8000.0, 8100.0);
+    Effort.numberWithin(0, () -> Math.sqrt(counter[0]++));
+    Effort.objectWithin(40, () -> new Pair(counter[0]++, 1));
+    Effort effort = Effort.ofObject(() -> new double[1000]);
+    assertThat(effort.bytes()).isBetween(8000.0, 8100.0);
+    assertThat(effort.nanos()).isPositive();
   }
 
   @Test
   void recordThatStaysInsideCallCostsNothing() {
     double[] counter = new double[1];
-    Effort effort =
-        Effort.ofNumber(
-            () -> {
-              Pair pair = new Pair(counter[0]++, 2);
-              return pair.a() * pair.b();
-            });
-    assertThat(effort.bytes()).isLessThan(0.1);
-    assertThat(effort.nanos()).isLessThan(1000);
+    Effort.numberWithin(
+        0,
+        () -> {
+          Pair pair = new Pair(counter[0]++, 2);
+          return pair.a() * pair.b();
+        });
+  }
+
+  @Test
+  @Tag("slow")
+  void tooManyBytesFail() {
+    assertThatThrownBy(() -> Effort.objectWithin(100, () -> new double[100]))
+        .isInstanceOf(AssertionError.class)
+        .hasMessageContaining("must be at most 100.0 B/call");
   }
 }

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Objects;
 import org.apache.commons.math3.analysis.interpolation.BicubicInterpolatingFunction;
-import org.apache.commons.math3.analysis.interpolation.BicubicInterpolator;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 
 /**
  * The factors of U convolutions over C1 = 2 rm/w and C2 = [12 (1 - nu^2)]^(1/4) rm/sqrt(Dm t), from
@@ -51,11 +51,34 @@ final class UFactors {
         f[3][i][j] = row[5];
       }
     }
-    BicubicInterpolator by = new BicubicInterpolator();
-    logY = by.interpolate(c1, c2, f[0]);
-    width = by.interpolate(c1, c2, f[1]);
-    narrow = by.interpolate(c1, c2, f[2]);
-    wide = by.interpolate(c1, c2, f[3]);
+    logY = over(c1, c2, f[0]);
+    width = over(c1, c2, f[1]);
+    narrow = over(c1, c2, f[2]);
+    wide = over(c1, c2, f[3]);
+  }
+
+  /** Bicubic pieces whose slopes at the nodes, borders included, are those of natural splines. */
+  private static BicubicInterpolatingFunction over(double[] c1, double[] c2, double[][] f) {
+    double[][] byC2 = slopes(c2, f);
+    double[][] byC1 = transposed(slopes(c1, transposed(f)));
+    return new BicubicInterpolatingFunction(c1, c2, f, byC1, byC2, slopes(c2, byC1));
+  }
+
+  private static double[][] slopes(double[] x, double[][] rows) {
+    return Arrays.stream(rows)
+        .map(row -> new SplineInterpolator().interpolate(x, row).polynomialSplineDerivative())
+        .map(slope -> Arrays.stream(x).map(slope::value).toArray())
+        .toArray(double[][]::new);
+  }
+
+  private static double[][] transposed(double[][] a) {
+    double[][] t = new double[a[0].length][a.length];
+    for (int i = 0; i < a.length; i++) {
+      for (int j = 0; j < t.length; j++) {
+        t[j][i] = a[i][j];
+      }
+    }
+    return t;
   }
 
   private static UFactors load() {

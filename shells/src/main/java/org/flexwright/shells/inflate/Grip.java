@@ -108,6 +108,18 @@ final class Grip {
     return friction * above * 2.0 * Math.PI * boreRadius * contact(free);
   }
 
+  /**
+   * The part of the pressure that follows the modulus while the force is held: d p / d ln(modulus)
+   * with force = modulus x g, g = (q - 1) c, q the pressure and c the contact of this free length.
+   */
+  double following(double free) {
+    double q = ends.pressure(free);
+    double step = 1e-5 * free;
+    double steep = (ends.pressure(free - step) - ends.pressure(free + step)) / (2.0 * step);
+    double spread = steep * ends.contact(free);
+    return tube * (spread + 2.0 * q * (q - 1.0)) / (spread + 2.0 * (q - 1.0));
+  }
+
   /** Bending strain of the surface at the built-in end. */
   double edge(double free) {
     return ends.curvature(free) * decay * decay * gap() * 0.5 * wall;

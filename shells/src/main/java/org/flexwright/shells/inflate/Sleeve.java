@@ -49,7 +49,8 @@ import org.jspecify.annotations.Nullable;
  * and what the held length adds to the contact pressure where the sleeve can slip along the bore.
  *
  * <p>The pressure that holds F is p_tube, which follows the modulus, plus the contact pressure F/(mu
- * 2 pi Rb Lc), which follows it only through the contact length: it is the offset of the load. Range:
+ * 2 pi Rb Lc), which does not but for the contact length Lc. The offset of the load is F dp/dF, the
+ * contact pressure less that small share, so that the rest follows the modulus with power 1. Range:
  * t/R to 0.2, b L from 3, bending and hoop strain to 0.1 and 1 and within the law. Band 0.9 to 1.1
  * for the end correction and the choice of the strain measure, our judgement; -20 to +20 % on the
  * strain (a fillet at the ends lowers it, a notch raises it).
@@ -284,7 +285,7 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     LoadPath path = path(g, free, force, run);
     return new Response(
         path,
-        load(grade, force, need, need - g.tube()),
+        load(grade, g, free, force),
         strain(grade, force, peak(g, free)),
         build == BuildDirection.AXIS_LYING,
         List.of(TUBE, ENDS),
@@ -325,24 +326,30 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     return states.end(end);
   }
 
-  private ScaledValue load(Grade grade, double force, double need, double offset) {
+  private ScaledValue load(Grade grade, Grip g, double free, double force) {
+    double need = g.pressure(free);
+    double following = Math.min(g.following(free), need);
+    ToDoubleFunction<Grip> pressure = of -> of.pressure(of.freeToHold(force));
+    double size = LogSlope.at(t -> pressure.applyAsDouble(grip(grade, t, 1.0)), wall.m());
+    size *= need / following;
     Exponents exponents =
-        powers(grade, g -> g.pressure(g.freeToHold(force)) - offset);
-    return new ScaledValue(Channel.PRESSURE, need, offset, exponents, LOW, HIGH);
+        Exponents.none()
+            .with(Factor.MODULUS, 1.0)
+            .with(Factor.SIZE_BIAS, size)
+            .with(Factor.SIZE_SCATTER, size);
+    return new ScaledValue(Channel.PRESSURE, need, need - following, exponents, LOW, HIGH);
   }
 
   private ScaledValue strain(Grade grade, double force, double peak) {
-    Exponents exponents = powers(grade, g -> peak(g, g.freeToHold(force)));
+    ToDoubleFunction<Grip> strain = of -> peak(of, of.freeToHold(force));
+    double modulus = LogSlope.at(m -> strain.applyAsDouble(grip(grade, wall.m(), m)), 1.0);
+    double size = LogSlope.at(t -> strain.applyAsDouble(grip(grade, t, 1.0)), wall.m());
+    Exponents exponents =
+        Exponents.none()
+            .with(Factor.MODULUS, modulus)
+            .with(Factor.SIZE_BIAS, size)
+            .with(Factor.SIZE_SCATTER, size);
     return new ScaledValue(Channel.STRAIN, peak, 0.0, exponents, STRAIN_LOW, STRAIN_HIGH);
-  }
-
-  private Exponents powers(Grade grade, ToDoubleFunction<Grip> value) {
-    double modulus = LogSlope.at(m -> value.applyAsDouble(grip(grade, wall.m(), m)), 1.0);
-    double size = LogSlope.at(t -> value.applyAsDouble(grip(grade, t, 1.0)), wall.m());
-    return Exponents.none()
-        .with(Factor.MODULUS, modulus)
-        .with(Factor.SIZE_BIAS, size)
-        .with(Factor.SIZE_SCATTER, size);
   }
 
   private List<Caveat> reservations(Grade grade, Grip g, double free) {

@@ -36,7 +36,8 @@ import org.flexwright.run.Termination;
  * takes more than its share of the travel: its strain follows with the power of s less (1 - 1/n)
  * times that of the load.
  *
- * <p>Caveat: above 10 % bending strain the linear field is left. Source: derived. Open to users as
+ * <p>Caveats: above 10 % bending strain the linear field is left; beyond the range of the law the
+ * secant modulus at its end is used. Source: derived. Open to users as
  * the quick way to write a part of their own from a closed form.
  *
  * <p>JShell: {@code new WallSpring("hinge", mm(0.8), t -> 5e5 * t * t * t, t -> 80 * t, 0.65)}
@@ -66,6 +67,9 @@ public record WallSpring(
 
   /** States of a path after the one at rest. */
   private static final int STATES = 16;
+
+  /** Hencky strain that no wall bears; keeps the laws within numbers. */
+  private static final double LARGEST = 6.0;
 
   /** The bending strain up to which a linear strain field is used without a caveat. */
   public static final double SMALL_STRAIN = 0.1;
@@ -225,8 +229,14 @@ public record WallSpring(
   }
 
   private double force(Grade grade, double t, double u) {
-    double modulus = grade.secantModulus(working * strain.applyAsDouble(t) * u).pa();
+    double working = Math.min(this.working * strain.applyAsDouble(t) * u, end(grade));
+    double modulus = grade.secantModulus(working).pa();
     return modulus * stiffness.applyAsDouble(t) * u;
+  }
+
+  /** The strain whose secant modulus stands for all above it, where the law itself ends. */
+  private static double end(Grade grade) {
+    return Math.min(LARGEST, Math.log(grade.law().range().high()));
   }
 
   private double loadPower(Grade grade, double u) {

@@ -33,6 +33,7 @@ final class SleeveTest {
   @RegisterExtension
   static final VerificationTable TABLE = VerificationTable.of(SleeveTest.class, "inflate.csv");
 
+  private static final int CELLS = 800;
   private static final Sleeve FINGER =
       Sleeve.outside(mm(21.4))
           .span(mm(30))
@@ -107,18 +108,18 @@ final class SleeveTest {
   @CsvSource({"6, 0.49", "9.5, 0.49", "14.75, 0.49", "14.75, 0.3", "22, 0.5"})
   void endsMeetFiniteDifferences(double length, double nu) {
     HeldEnds ends = new HeldEnds(length, nu);
-    HeldCylinder numeric = new HeldCylinder(length, nu, 2000);
+    HeldCylinder numeric = new HeldCylinder(length, nu, CELLS);
     double[] free = numeric.free(1.0);
-    assertThat(1.0 / free[1000]).isCloseTo(ends.touch(), within(1e-3 * ends.touch()));
+    assertThat(1.0 / free[CELLS / 2]).isCloseTo(ends.touch(), within(1e-3 * ends.touch()));
     for (double part : new double[] {0.5, 0.75, 0.92}) {
       double layer = part * ends.longestFree();
       double pressure = ends.pressure(layer);
       double contact = numeric.contact(pressure);
-      assertThat(contact).isCloseTo(ends.contact(layer), within(0.004 * length + 0.02));
+      assertThat(contact).isCloseTo(ends.contact(layer), within(0.006 * length));
       double[] w = numeric.pressed(pressure);
-      double h = length / 2000;
+      double h = length / CELLS;
       double curvature = 2 * w[1] / (h * h);
-      assertThat(curvature).isCloseTo(ends.curvature(layer), within(0.02 * curvature));
+      assertThat(curvature).isCloseTo(ends.curvature(layer), within(0.03 * curvature));
     }
   }
 
@@ -144,14 +145,21 @@ final class SleeveTest {
     Force five = Force.newtons(5);
     Response r = FINGER.respond(grade, LoadCase.toHold(five));
     double contact = FINGER.contact(grade, five).m();
-    double offset = 5.0 / (0.4 * Math.PI * 0.022 * contact);
-    assertThat(r.load().offset()).isCloseTo(offset, within(1e-6 * offset));
+    double pressed = 5.0 / (0.4 * Math.PI * 0.022 * contact);
     double tube =
         ThickTube.pressure(
                 grade.law(), mm(10.1), mm(10.7), ThickTube.grow(mm(10.1), mm(10.7), mm(11), 1), 1)
             .pa();
-    assertThat(r.load().nominal() - r.load().offset()).isCloseTo(tube, within(1e-6 * tube));
-    assertThat(r.load().exponents().of(Factor.MODULUS)).isBetween(0.99, 1.03);
+    assertThat(r.load().nominal()).isCloseTo(tube + pressed, within(1e-6 * tube));
+    // the offset is F dp/dF: a little below the contact pressure
+    double step = 1e-4;
+    double up =
+        FINGER.respond(grade, LoadCase.toHold(five.times(1 + step))).load().nominal();
+    double down =
+        FINGER.respond(grade, LoadCase.toHold(five.times(1 - step))).load().nominal();
+    assertThat(r.load().offset()).isCloseTo((up - down) / (2 * step), within(1e-5 * pressed));
+    assertThat(r.load().offset()).isBetween(0.85 * pressed, pressed);
+    assertThat(r.load().exponents().of(Factor.MODULUS)).isEqualTo(1.0);
     assertThat(r.path().last(Channel.PRESSURE)).isEqualTo(r.load().nominal());
     assertThat(FINGER.touch(grade).pa()).isLessThan(r.load().nominal());
   }
@@ -174,8 +182,8 @@ final class SleeveTest {
   @Test
   void serviceIsWidestAndNarrowestBoreWithLowFriction() {
     assertThat(FINGER.serviceExtremes())
-        .extracting(s -> s.bore().diameter().mm())
-        .containsExactly(22.2, 21.8);
+        .extracting(s -> s.bore().diameter().toString())
+        .containsExactly("22.2 mm", "21.8 mm");
     assertThat(FINGER.serviceExtremes()).allMatch(s -> s.bore().friction() == 0.1);
     assertThat(FINGER.serviceExtremes().get(0).serviceExtremes()).hasSize(2);
   }
