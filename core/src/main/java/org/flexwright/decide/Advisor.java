@@ -53,10 +53,18 @@ final class Advisor<P extends Part<P>> {
       levers.addAll(tests.levers());
       size().ifPresent(levers::add);
       Grade strip = grade.measuredModulus(1.0, STRIP_BAND);
+      // where the strip alone is enough, no dimension needs to move with it
+      Assessor<P> tested = new Assessor<>(question, strip);
+      boolean stripAlone =
+          rows.stream().anyMatch(r -> tested.at(r.size()).verdict() == Verdict.MEETS);
       for (Lever<P> lever : question.part().levers()) {
         if (!lever.name().equals(question.lever().name())) {
           dimension(lever, grade, "")
-              .or(() -> dimension(lever, strip, " and a strip tested to x/ 1.1"))
+              .or(
+                  () ->
+                      stripAlone
+                          ? Optional.empty()
+                          : dimension(lever, strip, " and a strip tested to x/ 1.1"))
               .ifPresent(levers::add);
         }
       }
@@ -165,7 +173,7 @@ final class Advisor<P extends Part<P>> {
         words,
         true,
         -row.sureMarginWithoutPlaceholders(),
-        "with the target widened to " + words + " " + row.size() + " is sure",
+        "with the target widened to " + words + ", " + row.size() + " is sure",
         question.targets(wider),
         grade);
   }

@@ -161,7 +161,9 @@ final class TestPrints<P extends Part<P>> {
             .with(Factor.SIZE_BIAS, n.of(Factor.SIZE_BIAS));
     double now = Factors.COVERAGE * row.factors().sigmaOf(told);
     double model = Math.log(Math.max(load.modelHigh(), 1.0 / load.modelLow()));
-    String figure = "x/ " + Text.number(Math.exp(times * Math.hypot(now, model)), 4);
+    // a measurement errs alike to both sides, so the narrower side of the model counts
+    double narrow = Math.log(Math.min(load.modelHigh(), 1.0 / load.modelLow()));
+    String figure = "x/ " + Text.number(Math.exp(times * Math.hypot(now, narrow)), 4);
     return new Advice<>(
         Advice.Kind.KNOWLEDGE,
         "load of the part",

@@ -19,7 +19,7 @@ import org.flexwright.shells.bellows.Bellows;
  *
  * <p>Source: the closed form that {@link Bellows} names. The bellows is invented.
  *
- * <p>Expect: a wall of EXPECTED mm is the one to take or to test first.
+ * <p>Expect: a wall of 0.6 mm is the one to take or to test first.
  */
 public final class Step02WallAndFeel {
 

@@ -17,7 +17,7 @@ import org.flexwright.hardness.ShoreA;
  *
  * <p>Source: slender cantilever, derived. The lip is invented.
  *
- * <p>Expect: a wall of EXPECTED mm is the one to take or to test first.
+ * <p>Expect: a wall of 1.5 mm is the one to take or to test first.
  */
 public final class Step03PartOfYourOwn {
 

@@ -12,7 +12,7 @@ import org.flexwright.grade.Grade;
  * <p>Source: the lip of step 3. The readings are invented: strips 8 % softer than the curve, known
  * to 10 %; walls true to 0.02 mm.
  *
- * <p>Expect: P(meets) of the best wall rises from BEFORE to AFTER %.
+ * <p>Expect: P(meets) of the best wall rises from 89 % to more than 99 %.
  */
 public final class Step04NarrowAndAskAgain {
 

@@ -9,7 +9,6 @@ import org.flexwright.decide.Question;
 import org.flexwright.decide.Target;
 import org.flexwright.decide.Verdict;
 import org.flexwright.decide.Window;
-import org.flexwright.evidence.Factor;
 import org.flexwright.examples.brief.input.PartQuestion;
 import org.flexwright.grade.Grade;
 import org.flexwright.response.Lever;
@@ -98,27 +97,41 @@ public record Answer<P extends Part<P>>(
     String at = window.label().isEmpty() ? "" : ", " + window.label();
     return switch (verdict()) {
       case MEETS ->
-          best().map(b -> "meets: take " + lever + " " + b.size() + at + "; nearest to failing: "
-              + b.binds()).orElse("meets");
+          best()
+              .map(
+                  b ->
+                      "meets: take "
+                          + lever
+                          + " "
+                          + b.size()
+                          + at
+                          + "; nearest to failing: "
+                          + b.binds())
+              .orElse("meets");
       case NOT_DECIDABLE ->
-          best().map(b -> "not decidable yet: test " + lever + " " + b.size() + at
-              + " first; open: " + b.binds()).orElse("not decidable yet");
+          best()
+              .map(
+                  b ->
+                      "not decidable yet: test "
+                          + lever
+                          + " "
+                          + b.size()
+                          + at
+                          + " first; open: "
+                          + b.binds())
+              .orElse("not decidable yet");
       case FAILS ->
           "fails: " + window.of().conflict().orElse("no realisable size lies in the window");
     };
   }
 
   /**
-   * Whether better knowledge of one factor (and of the life) would decide.
+   * Whether better knowledge alone would decide.
    *
    * @return true if a lever says so
    */
   boolean knowledgeDecides() {
-    return levers.stream()
-        .anyMatch(
-            a ->
-                a.kind() == Advice.Kind.KNOWLEDGE
-                    && (levers.size() == 1 || !a.name().equals(Factor.LIFE.toString())));
+    return levers.stream().anyMatch(a -> a.kind() == Advice.Kind.KNOWLEDGE && a.enough());
   }
 
   /**

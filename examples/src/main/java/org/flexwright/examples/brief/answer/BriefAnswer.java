@@ -60,10 +60,7 @@ public record BriefAnswer(
    * @return the count, without the search for levers
    */
   public int effort() {
-    return parts.stream()
-        .flatMap(p -> p.answers().stream())
-        .mapToInt(Answer::effort)
-        .sum();
+    return parts.stream().flatMap(p -> p.answers().stream()).mapToInt(Answer::effort).sum();
   }
 
   /**
@@ -117,10 +114,7 @@ public record BriefAnswer(
   }
 
   private <P extends Part<P>> List<Source> sources(PartAnswer<P> answer) {
-    return answer
-        .chosen()
-        .respond(brief.grade(), answer.main().target().load())
-        .sources();
+    return answer.chosen().respond(brief.grade(), answer.main().target().load()).sources();
   }
 
   /**

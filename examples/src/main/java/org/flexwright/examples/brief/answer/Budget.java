@@ -90,12 +90,6 @@ public record Budget(String size, List<Share> shares, double roomDown, double ro
         .findFirst();
   }
 
-  /** Whether the band of the model alone leaves the room. */
-  boolean modelTooWide() {
-    return shares.stream()
-        .anyMatch(s -> s.name().equals(MODEL) && (s.low() < roomDown || s.high() > roomUp));
-  }
-
   /**
    * The budget in one sentence.
    *

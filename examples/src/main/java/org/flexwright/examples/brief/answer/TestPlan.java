@@ -14,14 +14,14 @@ import org.flexwright.decide.Verdict;
 import org.flexwright.evidence.Factor;
 
 /**
- * What to test-print first: the tests that the undecided questions call for, the one that helps most
- * parts first.
+ * What to test-print first: the tests that the undecided questions call for, the one that helps
+ * most parts first.
  *
  * @param items the tests, most useful first
  */
 public record TestPlan(List<Item> items) {
 
-  private static final String PART = "the part itself";
+  private static final String PART = "load of the part";
 
   /**
    * One test print.
@@ -51,7 +51,8 @@ public record TestPlan(List<Item> items) {
       items.put(f.toString(), Item.of(f.toString(), f.test()));
     }
     items.put(
-        PART, Item.of(PART, "print the part at the size to test and measure its load in service"));
+        PART,
+        Item.of(PART, "print the part at the size to test first and measure its load in service"));
     for (PartAnswer<?> part : parts) {
       for (Answer<?> answer : part.answers()) {
         if (answer.verdict() == Verdict.NOT_DECIDABLE) {
@@ -70,27 +71,26 @@ public record TestPlan(List<Item> items) {
   private static void collect(String part, Answer<?> answer, Map<String, Item> items) {
     String name = part + ", " + answer.target();
     Set<String> found = new LinkedHashSet<>();
-    boolean decided = answer.knowledgeDecides();
     for (Advice<?> advice : answer.levers()) {
       if (advice.kind() == Advice.Kind.KNOWLEDGE && items.containsKey(advice.name())) {
         Item item = items.get(advice.name());
         found.add(advice.name());
         item.parts().add(part);
-        (decided ? item.decides() : item.needed()).add(name + ": " + advice.figure());
+        (advice.enough() ? item.decides() : item.needed()).add(name + ": " + advice.figure());
       }
     }
     for (Factor f : Factor.values()) {
       Optional<Double> needed = answer.budget().flatMap(b -> b.needed(f));
-      if (needed.isPresent() && !found.contains(f.toString())) {
+      if (needed.isPresent() && found.add(f.toString())) {
         Item item = items.get(f.toString());
         item.parts().add(part);
         item.needed().add(name + String.format(Locale.ROOT, ": x/ %.3f", needed.get()));
       }
     }
-    if (!decided) {
+    if (!answer.knowledgeDecides() && found.add(PART)) {
       Item item = items.get(PART);
       item.parts().add(part);
-      item.decides().add(name + ": at " + answer.budget().map(Budget::size).orElse("a size"));
+      item.needed().add(name + ": at " + answer.budget().map(Budget::size).orElse("a size"));
     }
   }
 }

@@ -53,7 +53,9 @@ public final class BriefReader {
       String where =
           e.getLocation() == null
               ? ""
-              : " at line " + e.getLocation().getLineNr() + ", column "
+              : " at line "
+                  + e.getLocation().getLineNr()
+                  + ", column "
                   + e.getLocation().getColumnNr();
       String why = e.getOriginalMessage().lines().findFirst().orElse("");
       throw BriefException.at(name, "is no JSON" + where + " (" + why + ")", "a JSON object");

@@ -208,8 +208,7 @@ final class Entry {
     for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
       String name = names.next();
       if (!known.contains(name)) {
-        throw BriefException.at(
-            path(name), "is not known", "one of " + String.join(", ", known));
+        throw BriefException.at(path(name), "is not known", "one of " + String.join(", ", known));
       }
     }
   }

@@ -61,9 +61,7 @@ record GradeReader(
   }
 
   private static Optional<List<Length>> sizes(Entry printing, String name) {
-    return printing.has(name)
-        ? Optional.of(printing.lengths(name, LEAST, MOST))
-        : Optional.empty();
+    return printing.has(name) ? Optional.of(printing.lengths(name, LEAST, MOST)) : Optional.empty();
   }
 
   private static HardnessReading hardness(Entry material) {

@@ -3,11 +3,11 @@ package org.flexwright.examples.brief.input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.flexwright.grade.Feature;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.lattice.pad.Face;
 import org.flexwright.lattice.pad.LatticePad;
-import org.flexwright.grade.Feature;
 import org.flexwright.quantity.Length;
 
 /** Reads a lattice pad between two plates; its struts are in question, its cells may be too. */

@@ -27,8 +27,7 @@ final class PartFrame {
     this.name = entry.text("name", "a name for the report");
   }
 
-  <P extends Part<P>> PartQuestion<P> ask(
-      P part, Lever<P> lever, Function<Entry, Target> targets) {
+  <P extends Part<P>> PartQuestion<P> ask(P part, Lever<P> lever, Function<Entry, Target> targets) {
     return ask(part, lever, targets, Optional.empty(), List.of());
   }
 
@@ -52,13 +51,7 @@ final class PartFrame {
     }
     entry.end();
     return new PartQuestion<>(
-        entry.path(),
-        name,
-        frame,
-        target,
-        wishes,
-        second.filter(s -> !others.isEmpty()),
-        rubber);
+        entry.path(), name, frame, target, wishes, second.filter(s -> !others.isEmpty()), rubber);
   }
 
   /** The listed sizes and, unless the brief says otherwise, the range that they span. */

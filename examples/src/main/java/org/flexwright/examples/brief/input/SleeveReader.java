@@ -21,7 +21,13 @@ final class SleeveReader {
     Length span = shape.length("span", LEAST, MOST);
     shape.end();
     Bore bore = bore(part.child("bore"), outside);
-    Sleeve sleeve = shape.make(() -> Sleeve.outside(outside).span(span).wall(known.smallest(Feature.Kind.AIRTIGHT_WALL)).into(bore));
+    Sleeve sleeve =
+        shape.make(
+            () ->
+                Sleeve.outside(outside)
+                    .span(span)
+                    .wall(known.smallest(Feature.Kind.AIRTIGHT_WALL))
+                    .into(bore));
     return frame.ask(sleeve, Sleeve.WALL, TargetReader::hold);
   }
 

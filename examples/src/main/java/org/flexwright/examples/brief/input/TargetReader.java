@@ -52,8 +52,7 @@ final class TargetReader {
       Force least = wish.least().get();
       Force most = wish.most().get();
       if (least.compareTo(most) >= 0) {
-        throw BriefException.at(
-            limits.path("least"), "is " + least, "less than the most, " + most);
+        throw BriefException.at(limits.path("least"), "is " + least, "less than the most, " + most);
       }
     }
     return wish;

@@ -37,9 +37,9 @@ record Axis(double low, double high, double start, double end, boolean log) {
     return value >= low && value <= high;
   }
 
-  /** Round values along the axis, about so many. */
+  /** Round values along the axis, about so many if it is linear. */
   List<Double> ticks(int about) {
-    return log ? logTicks(about) : linearTicks(about);
+    return log ? logTicks() : linearTicks(about);
   }
 
   private List<Double> linearTicks(int about) {
@@ -59,10 +59,10 @@ record Axis(double low, double high, double start, double end, boolean log) {
     return ticks;
   }
 
-  private List<Double> logTicks(int about) {
+  private List<Double> logTicks() {
     int first = (int) Math.floor(Math.log10(low));
     int last = (int) Math.ceil(Math.log10(high));
-    boolean dense = last - first <= about / 2;
+    boolean dense = Math.log10(high / low) <= 2.7;
     List<Double> ticks = new ArrayList<>();
     for (int k = first; k <= last; k++) {
       for (double s : dense ? new double[] {1.0, 2.0, 5.0} : new double[] {1.0}) {

@@ -55,7 +55,8 @@ public final class BriefFiles {
 
   private static String version() {
     Properties properties = new Properties();
-    try (InputStream in = BriefFiles.class.getResourceAsStream("/org/flexwright/examples/version.properties")) {
+    try (InputStream in =
+        BriefFiles.class.getResourceAsStream("/org/flexwright/examples/version.properties")) {
       if (in != null) {
         properties.load(in);
       }

@@ -72,9 +72,17 @@ final class ConsoleReport {
     wrapped("", part.chosen().toString());
     question(part.main());
     part.feel()
-        .ifPresent(f -> wrapped("Feel: ", f.words() + ": " + f.hardness().nominal() + ", "
-            + Say.number(f.hardness().low().points(), 3) + " to "
-            + Say.number(f.hardness().high().points(), 3)));
+        .ifPresent(
+            f ->
+                wrapped(
+                    "Feel: ",
+                    f.words()
+                        + ": "
+                        + f.hardness().nominal()
+                        + ", "
+                        + Say.number(f.hardness().low().points(), 3)
+                        + " to "
+                        + Say.number(f.hardness().high().points(), 3)));
     caveats(answer.caveats(part));
     for (Answer<?> wish : part.wishes()) {
       line("");

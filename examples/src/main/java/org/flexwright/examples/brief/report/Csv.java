@@ -14,8 +14,7 @@ final class Csv {
   }
 
   private static String cell(String words) {
-    boolean plain =
-        words.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+    boolean plain = words.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
     return plain ? words : '"' + words.replace("\"", "\"\"") + '"';
   }
 

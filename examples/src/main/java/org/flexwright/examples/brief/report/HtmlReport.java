@@ -47,7 +47,8 @@ final class HtmlReport {
 
   private void summary() {
     page.leaf("h2", "Summary").open("table", "class", "summary").open("thead");
-    head("part", "target", "verdict", "choice", "P(meets)", "sure window", "mass", "binds");
+    head(
+        "part", "target", "verdict", "choice", "P(meets) at worst", "sure window", "mass", "binds");
     page.close().open("tbody");
     for (PartAnswer<?> part : answer.parts()) {
       for (Answer<?> a : part.answers()) {
@@ -66,7 +67,7 @@ final class HtmlReport {
     cell(a.best().map(b -> lever + " " + b.size() + label).orElse("none"));
     cell(a.best().map(b -> Say.percent(b.leastProbability())).orElse("-"));
     cell(Say.windows(a.window().of().sure()));
-    cell(a.best().map(b -> b.mass().toString()).orElse("-"));
+    figure(a.best().map(b -> b.mass().toString()).orElse("-"));
     cell(a.best().map(Candidate::binds).orElse(a.window().of().conflict().orElse("-")));
     page.close();
   }
@@ -79,8 +80,8 @@ final class HtmlReport {
     }
     page.open("ol");
     for (TestPlan.Item item : answer.plan().items()) {
-      page.open("li").leaf("strong", Say.sentence(item.name()));
-      page.words(": " + item.test() + ".").open("ul", "class", "plain");
+      page.open("li").leaf("strong", Say.sentence(item.name()) + ":");
+      page.words(item.test() + ".").open("ul", "class", "plain");
       item.decides().forEach(d -> page.leaf("li", "decides " + d));
       item.needed().forEach(d -> page.leaf("li", "needed, not enough alone, for " + d));
       page.close().close();
@@ -129,9 +130,19 @@ final class HtmlReport {
     page.leaf("p", part.chosen().toString());
     question(part.main());
     part.feel()
-        .ifPresent(f -> page.leaf("p", "Feel: " + f.words() + ": " + f.hardness().nominal()
-            + " (" + Say.number(f.hardness().low().points(), 3) + " to "
-            + Say.number(f.hardness().high().points(), 3) + ")."));
+        .ifPresent(
+            f ->
+                page.leaf(
+                    "p",
+                    "Feel: "
+                        + f.words()
+                        + ": "
+                        + f.hardness().nominal()
+                        + " ("
+                        + Say.number(f.hardness().low().points(), 3)
+                        + " to "
+                        + Say.number(f.hardness().high().points(), 3)
+                        + ")."));
     caveats(answer.caveats(part));
     for (Answer<?> wish : part.wishes()) {
       page.leaf("h3", "Asked as well");
@@ -184,20 +195,32 @@ final class HtmlReport {
   private void table(Answer.Choice<?> choice) {
     page.open("table").open("thead");
     String lever = choice.of().question().lever().name();
-    head(lever, "load", "whole band", "P(meets)", "at worst", "peak strain", "life", "volume",
-        "mass", "verdict", "binds");
+    head(
+        lever,
+        "load",
+        "whole band",
+        "P(meets)",
+        "at worst",
+        "peak strain",
+        "life",
+        "volume",
+        "mass",
+        "verdict",
+        "binds");
     page.close().open("tbody");
     for (Candidate c : choice.of().candidates()) {
       page.open("tr").leaf("th", c.size().toString(), "scope", "row");
-      cell(c.load().channel().show(c.load().nominal()));
-      cell(c.load().channel().show(c.load().low()) + " to "
-          + c.load().channel().show(c.load().high()));
-      cell(Say.percent(c.probability()));
-      cell(Say.percent(c.leastProbability()));
-      cell(c.strain().channel().show(c.strain().nominal()));
+      figure(c.load().channel().show(c.load().nominal()));
+      figure(
+          c.load().channel().show(c.load().low())
+              + " to "
+              + c.load().channel().show(c.load().high()));
+      figure(Say.percent(c.probability()));
+      figure(Say.percent(c.leastProbability()));
+      figure(c.strain().channel().show(c.strain().nominal()));
       cell(c.life());
-      cell(c.printedVolume().toString());
-      cell(c.mass().toString());
+      figure(c.printedVolume().toString());
+      figure(c.mass().toString());
       verdict(c.verdict());
       cell(c.binds());
       page.close();
@@ -247,6 +270,10 @@ final class HtmlReport {
       cell(cell);
     }
     page.close();
+  }
+
+  private void figure(String words) {
+    page.leaf("td", words, "class", "figure");
   }
 
   private void cell(String words) {

@@ -130,6 +130,7 @@ final class JsonReport {
       lever.put("kind", advice.kind().name());
       lever.put("name", advice.name());
       lever.put("figure", advice.figure());
+      lever.put("enough", advice.enough());
       lever.put("change", round(advice.change()));
       lever.put("sentence", advice.sentence());
     }

@@ -54,7 +54,8 @@ final class Markup {
         .replace("<", "&lt;")
         .replace(">", "&gt;")
         .replace("\"", "&quot;")
-        .replaceAll("[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x9f\\ud800-\\udfff\\ufffe\\uffff]", "?");
+        .replaceAll(
+            "[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x9f\\ud800-\\udfff\\ufffe\\uffff]", "?");
   }
 
   /** The text so far; all elements must be closed. */

@@ -18,7 +18,10 @@ final class Say {
     if (value == 0.0 || !Double.isFinite(value)) {
       return value == 0.0 ? "0" : Double.toString(value);
     }
-    return new BigDecimal(value).round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+    return new BigDecimal(value)
+        .round(new MathContext(digits))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** A number with so many decimals. */

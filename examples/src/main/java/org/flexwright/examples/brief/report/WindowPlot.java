@@ -76,7 +76,8 @@ final class WindowPlot {
     line();
     svg.close();
     limits.forEach(this::limit);
-    candidates.forEach(c -> mark(x.at(c.size().mm()), y.at(shown(c.load().nominal())), c.verdict()));
+    candidates.forEach(
+        c -> mark(x.at(c.size().mm()), y.at(shown(c.load().nominal())), c.verdict()));
     axes();
     legend();
     svg.close();
@@ -176,8 +177,7 @@ final class WindowPlot {
 
   private void mark(double px, double py, Verdict verdict) {
     switch (verdict) {
-      case MEETS ->
-          svg.empty("circle", "cx", n(px), "cy", n(py), "r", n(MARK), "fill", INK);
+      case MEETS -> svg.empty("circle", "cx", n(px), "cy", n(py), "r", n(MARK), "fill", INK);
       case NOT_DECIDABLE ->
           svg.empty(
               "path",
@@ -185,9 +185,20 @@ final class WindowPlot {
               String.format(
                   Locale.ROOT,
                   "M%.1f %.1fl%.1f %.1fl%.1f %.1fl%.1f %.1fZ",
-                  px, py - MARK - 1.5, MARK + 1.5, MARK + 1.5, -MARK - 1.5, MARK + 1.5,
-                  -MARK - 1.5, -MARK - 1.5),
-              "fill", "#ffffff", "stroke", INK, "stroke-width", "1.8");
+                  px,
+                  py - MARK - 1.5,
+                  MARK + 1.5,
+                  MARK + 1.5,
+                  -MARK - 1.5,
+                  MARK + 1.5,
+                  -MARK - 1.5,
+                  -MARK - 1.5),
+              "fill",
+              "#ffffff",
+              "stroke",
+              INK,
+              "stroke-width",
+              "1.8");
       case FAILS -> {
         segment(px - MARK, py - MARK, px + MARK, py + MARK, INK, "2", "");
         segment(px - MARK, py + MARK, px + MARK, py - MARK, INK, "2", "");
@@ -212,9 +223,12 @@ final class WindowPlot {
     svg.leaf(
         "text",
         loadWords() + " [" + channel.shownUnit() + "]" + (y.log() ? ", log scale" : ""),
-        "transform", "translate(18 " + n((TOP + BOTTOM) / 2) + ") rotate(-90)",
-        "text-anchor", "middle",
-        "fill", INK);
+        "transform",
+        "translate(18 " + n((TOP + BOTTOM) / 2) + ") rotate(-90)",
+        "text-anchor",
+        "middle",
+        "fill",
+        INK);
   }
 
   private void legend() {
@@ -226,16 +240,16 @@ final class WindowPlot {
     rect(LEFT + 314, row - 11, 26, 13, BAND);
     segment(LEFT + 314, row - 4.5, LEFT + 340, row - 4.5, INK, "2", "");
     label(LEFT + 348, row, "nominal with whole band", "start", INK);
-    segment(LEFT + 534, row - 4.5, LEFT + 562, row - 4.5, LIMIT, "1.8", "9 5");
-    label(LEFT + 570, row, "limit", "start", LIMIT);
+    segment(LEFT + 548, row - 4.5, LEFT + 576, row - 4.5, LIMIT, "1.8", "9 5");
+    label(LEFT + 584, row, "limit", "start", LIMIT);
     double next = row + 28;
     label(LEFT, next, "realisable size:", "start", INK);
     mark(LEFT + 128, next - 5, Verdict.MEETS);
     label(LEFT + 140, next, Verdict.MEETS.toString(), "start", INK);
     mark(LEFT + 206, next - 5, Verdict.NOT_DECIDABLE);
     label(LEFT + 218, next, Verdict.NOT_DECIDABLE.toString(), "start", INK);
-    mark(LEFT + 348, next - 5, Verdict.FAILS);
-    label(LEFT + 360, next, Verdict.FAILS.toString(), "start", INK);
+    mark(LEFT + 366, next - 5, Verdict.FAILS);
+    label(LEFT + 378, next, Verdict.FAILS.toString(), "start", INK);
   }
 
   private void segment(
