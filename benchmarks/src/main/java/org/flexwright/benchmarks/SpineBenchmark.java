@@ -46,7 +46,7 @@ public class SpineBenchmark {
   private final LoadCase travel = LoadCase.toTravel(Length.mm(3));
   private final LoadCase hold = LoadCase.toHold(Force.newtons(5));
   private final Strip strip =
-      Strip.cantilever(Length.mm(30)).width(Length.mm(10)).wall(Length.mm(1));
+      Strip.of(Strip.Ends.CANTILEVER, Length.mm(30), Length.mm(10), Length.mm(1));
   private final Bellows bellows =
       Bellows.convolutions(5)
           .meanRadius(Length.mm(15))

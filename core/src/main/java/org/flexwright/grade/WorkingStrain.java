@@ -33,7 +33,11 @@ public record WorkingStrain(double value) {
   /** Equivalent strain of plane strain over its largest strain, at constant volume. */
   public static final double PLANE_STRAIN = 2.0 / Math.sqrt(3.0);
 
-  /** Refuses a strain below zero. */
+  /**
+   * Refuses a strain below zero.
+   *
+   * @param value the strain, not negative
+   */
   public WorkingStrain {
     Require.notNegative("strain", value, "");
   }

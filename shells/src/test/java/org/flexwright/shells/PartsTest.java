@@ -104,8 +104,7 @@ final class PartsTest {
       assertThat(path.last(Channel.STRAIN)).isCloseTo(r.strain().nominal(), within(1e-12));
       assertThat(r.sources()).isNotEmpty();
       assertThat(s.part().printedVolume().m3()).isPositive();
-      assertThat(s.part().thinnest().size().m())
-          .isCloseTo(firstLever(s).m(), within(1e-15));
+      assertThat(s.part().thinnest().size().m()).isCloseTo(firstLever(s).m(), within(1e-15));
       assertThat(r.toString()).matches("\\p{ASCII}+");
     }
   }
@@ -194,7 +193,9 @@ final class PartsTest {
           .wall(b.wall().times(2));
     }
     if (part instanceof org.flexwright.shells.bellows.OmegaBellows b) {
-      return b.meanRadius(b.meanRadius().times(2)).torus(b.torus().times(2)).wall(b.wall().times(2));
+      return b.meanRadius(b.meanRadius().times(2))
+          .torus(b.torus().times(2))
+          .wall(b.wall().times(2));
     }
     if (part instanceof Ring r) {
       return Ring.outside(r.outside().times(2)).length(r.length().times(2)).wall(r.wall().times(2));
@@ -204,8 +205,7 @@ final class PartsTest {
           .build(p.build());
     }
     if (part instanceof CircularPlate p) {
-      return CircularPlate.of(
-          p.rim(), p.radius().times(2), p.patch().times(2), p.wall().times(2));
+      return CircularPlate.of(p.rim(), p.radius().times(2), p.patch().times(2), p.wall().times(2));
     }
     Sleeve s = (Sleeve) part;
     return Sleeve.outside(s.outside().times(2))

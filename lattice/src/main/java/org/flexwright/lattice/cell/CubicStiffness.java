@@ -23,6 +23,9 @@ public record CubicStiffness(double bulk, double tetragonal, double c44) {
   /**
    * Refuses constants that are not above 0.
    *
+   * @param bulk K, above 0
+   * @param tetragonal C', above 0
+   * @param c44 the shear modulus along the cell edges, above 0
    * @throws org.flexwright.InvalidInputException if a constant is not above 0
    */
   public CubicStiffness {

@@ -88,6 +88,14 @@ public record LatticePad(
   /**
    * Refuses sizes that make no pad.
    *
+   * @param unit the kind of cell
+   * @param width one side of the footprint
+   * @param depth the other side
+   * @param height from plate to plate
+   * @param cell the edge of one cell
+   * @param strut the diameter of the struts
+   * @param lower the face below
+   * @param upper the face above
    * @throws InvalidInputException if whole cells do not fill the pad within 1 % or struts merge
    */
   public LatticePad {

@@ -2,6 +2,7 @@ package org.flexwright.lattice.pad;
 
 import java.util.Optional;
 import org.flexwright.grade.Grade;
+import org.flexwright.grade.WorkingStrain;
 import org.flexwright.lattice.cell.CubicStiffness;
 import org.flexwright.lattice.cell.GuidedElastica;
 import org.flexwright.lattice.cell.UnitCell;
@@ -12,10 +13,6 @@ import org.flexwright.lattice.pad.FinitePads.Grip;
  * the solid, lengths in metres.
  */
 final class PadMechanics {
-
-  // energy-weighted strain of a round guided strut over its peak: int e^3/int e^2 is 0.6791 of the
-  // radius through the section and 3/4 of the end value along the strut
-  private static final double WEIGHTED = 0.6791 * 0.75;
 
   private final UnitCell cell;
   private final Optional<FinitePads> table;
@@ -126,7 +123,7 @@ final class PadMechanics {
   /** The strain of the solid that its secant modulus is taken at. */
   double weighted(double strain) {
     double endless = cell.peakStrain(x) * bending(strain);
-    return WEIGHTED * endless * Math.sqrt(Math.max(rise, 0.0));
+    return WorkingStrain.roundBending(endless).linearMoment().times(Math.sqrt(rise)).value();
   }
 
   /** The largest strut strain at a macroscopic strain. */

@@ -110,8 +110,8 @@ final class LatticePadTest {
   }
 
   /**
-   * Another route: the foam law of Gibson and Ashby (E = Es rho^2, Poisson's ratio 1/3) as a bonded
-   * rubber block has the right order; the frame answer without joints lies between.
+   * A rough other route: Gibson and Ashby's foam law (E = Es rho^2, Poisson's ratio 1/3) with free
+   * and with held sides; the band of the answer must overlap what lies between.
    */
   @Test
   void demoPadAgainstTheFoamLaw() {

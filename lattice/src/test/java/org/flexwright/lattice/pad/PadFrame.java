@@ -1,9 +1,7 @@
 package org.flexwright.lattice.pad;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.UnitCell;
 
@@ -32,12 +30,10 @@ final class PadFrame {
     this.across = across;
     this.high = high;
     length = cell.strutOverCell();
-    Map<String, Integer> index = new HashMap<>();
     for (int i = 0; i <= 4 * across; i++) {
       for (int j = 0; j <= 4 * across; j++) {
         for (int k = 0; k <= 4 * high; k++) {
           if (isNode(cell, i, j, k)) {
-            index.put(i + " " + j + " " + k, nodes.size());
             nodes.add(new double[] {i / 4.0, j / 4.0, k / 4.0});
           }
         }

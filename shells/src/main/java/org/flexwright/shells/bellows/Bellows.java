@@ -29,11 +29,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Formula, for one convolution: K = pi E Dm t^3 / [2 (1 - nu^2) w^3 Cf (1 + h)], peak meridional
  * strain S t e/w^2; n convolutions in series share the travel. Symbols: Dm mean diameter, w depth
- * (height of a convolution between mid-surfaces), rm = pitch/4 radius of root and crest, t wall (all
- * m), e travel of one convolution (m), C1 = 2 rm/w, C2 = [12 (1 - nu^2)]^(1/4) rm/sqrt(Dm t), which
- * is the 1.82 rm/sqrt(Dm t) of the standards at nu = 0.3; Cf and S see {@code UFactors}; h = 2.4/(1 -
- * nu) exp(-1.09 C1 - 0.455 C2 + 0.358 C1 C2) (t/w)^2 transverse shear, own fit. E is the secant modulus at {@link
- * WorkingStrain}: 9/16 of the peak strain, plane strain.
+ * (height of a convolution between mid-surfaces), rm = pitch/4 radius of root and crest, t wall
+ * (all m), e travel of one convolution (m), C1 = 2 rm/w, C2 = [12 (1 - nu^2)]^(1/4) rm/sqrt(Dm t),
+ * which is the 1.82 rm/sqrt(Dm t) of the standards at nu = 0.3; Cf and S see {@code UFactors}; h =
+ * 2.4/(1 - nu) exp(-1.09 C1 - 0.455 C2 + 0.358 C1 C2) (t/w)^2 transverse shear, own fit. E is the
+ * secant modulus at {@link WorkingStrain}: 9/16 of the peak strain, plane strain.
  *
  * <p>Range: C1 0.2 to 1 (parallel legs need pitch/2 at most the depth), C2 to 4, Dm/w 2.5 to 100,
  * t/w to 0.15, travel of a convolution to 0.3 w and until its flanks touch. Caveats outside; also
@@ -42,9 +42,9 @@ import org.jspecify.annotations.Nullable;
  * the others.
  *
  * <p>Band: over 1200 random shapes in this range the stiffness meets a shell computation with shear
- * within 1.5 % at any Poisson ratio from 0.3 to 0.5; 0.96 to 1.04 leaves room for shell theory itself
- * in thick walls and for the end convolutions. Peak strain within -6 and +10 % at nu 0.45 to 0.5 (-13
- * % at 0.3); the band is 0.9 to 1.1.
+ * within 1.5 % at any Poisson ratio from 0.3 to 0.5; 0.96 to 1.04 leaves room for shell theory
+ * itself in thick walls and for the end convolutions. Peak strain within -6 and +10 % at nu 0.45 to
+ * 0.5 (-13 % at 0.3); the band is 0.9 to 1.1.
  *
  * <p>Source: form after Anderson 1964 and the expansion-joint standards (from memory), factors
  * computed. Built axis up, the meridional strain pulls layers apart; axis lying, it lies mostly in
@@ -90,6 +90,12 @@ public record Bellows(
   /**
    * Refuses a shape that is no bellows of U convolutions.
    *
+   * @param count convolutions, at least 1
+   * @param meanRadius radius of the middle of the convolutions, above half the depth
+   * @param depth height of a convolution between mid-surfaces
+   * @param pitch length of one convolution, at most twice the depth
+   * @param wall wall thickness
+   * @param build how it stands in the printer
    * @throws org.flexwright.InvalidInputException if a length is not above 0, the depth reaches the
    *     axis, the pitch is above twice the depth, or the wall fills the convolution
    */
@@ -139,16 +145,19 @@ public record Bellows(
     return OmegaBellows.convolutions(count);
   }
 
-  /**
-   * A bellows that is not complete yet. Immutable.
-   *
-   * @param count convolutions
-   * @param meanRadius radius of the middle of the convolutions
-   * @param depth height of a convolution
-   * @param pitch length of one convolution
-   */
-  public record Draft(
-      int count, @Nullable Length meanRadius, @Nullable Length depth, @Nullable Length pitch) {
+  /** A bellows that is not complete yet. Immutable and thread-safe. */
+  public static final class Draft {
+    private final int count;
+    private final @Nullable Length meanRadius;
+    private final @Nullable Length depth;
+    private final @Nullable Length pitch;
+
+    private Draft(int count, @Nullable Length meanRadius, @Nullable Length depth, @Nullable Length pitch) {
+      this.count = count;
+      this.meanRadius = meanRadius;
+      this.depth = depth;
+      this.pitch = pitch;
+    }
 
     /**
      * With its mean radius.
@@ -188,7 +197,8 @@ public record Bellows(
      * @throws org.flexwright.InvalidInputException if a dimension is missing or makes no sense
      */
     public Bellows wall(Length of) {
-      Require.that(meanRadius != null, "mean radius", "not given", "a length", "add meanRadius(...)");
+      Require.that(
+          meanRadius != null, "mean radius", "not given", "a length", "add meanRadius(...)");
       Require.that(depth != null, "depth", "not given", "a length", "add depth(...)");
       Require.that(pitch != null, "pitch", "not given", "a length", "add pitch(...)");
       return new Bellows(

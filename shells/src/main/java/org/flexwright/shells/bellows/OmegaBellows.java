@@ -28,11 +28,11 @@ import org.jspecify.annotations.Nullable;
  * A bellows of omega convolutions: each a torus slit along its inner circle, the slit being the
  * neck, pulled or pressed along the axis.
  *
- * <p>Formula, for one convolution: K = E Dm t^3 B3(C3) / [12 (1 - nu^2) r^3], peak meridional strain
- * S(C3) t e/r^2. Symbols: Dm diameter of the circle through the torus centres, r torus radius, t
- * wall (m), e travel of one convolution (m), C3 = 2 sqrt(12 (1 - nu^2)) r^2/(Dm t), which is the
- * 6.61 r^2/(Dm t) of the standards at nu = 0.3. Neck rotation is held, the neck is free to move
- * radially.
+ * <p>Formula, for one convolution: K = E Dm t^3 B3(C3) / [12 (1 - nu^2) r^3], peak meridional
+ * strain S(C3) t e/r^2. Symbols: Dm diameter of the circle through the torus centres, r torus
+ * radius, t wall (m), e travel of one convolution (m), C3 = 2 sqrt(12 (1 - nu^2)) r^2/(Dm t), which
+ * is the 6.61 r^2/(Dm t) of the standards at nu = 0.3. Neck rotation is held, the neck is free to
+ * move radially.
  *
  * <p>Range: C3 to 15 (beyond, B3 goes on with its end slope), t/r to 0.3, Dm/r from 8. Caveats
  * outside. Band: stiffness 0.95 to 1.05 (radially held necks are up to 22 % stiffer at C3 = 2),
@@ -95,6 +95,11 @@ public record OmegaBellows(
   /**
    * Refuses a shape that is no omega bellows.
    *
+   * @param count convolutions, at least 1
+   * @param meanRadius radius of the circle through the torus centres
+   * @param torus radius of the middle of the tube, below the mean radius
+   * @param wall wall thickness
+   * @param build how it stands in the printer
    * @throws org.flexwright.InvalidInputException if a length is not above 0, the torus reaches the
    *     axis or the wall fills it
    */
@@ -127,14 +132,17 @@ public record OmegaBellows(
     return new Draft(Require.atLeast("convolutions", count, 1), null, null);
   }
 
-  /**
-   * A bellows that is not complete yet. Immutable.
-   *
-   * @param count convolutions
-   * @param meanRadius radius of the circle through the torus centres
-   * @param torus torus radius
-   */
-  public record Draft(int count, @Nullable Length meanRadius, @Nullable Length torus) {
+  /** A bellows that is not complete yet. Immutable and thread-safe. */
+  public static final class Draft {
+    private final int count;
+    private final @Nullable Length meanRadius;
+    private final @Nullable Length torus;
+
+    private Draft(int count, @Nullable Length meanRadius, @Nullable Length torus) {
+      this.count = count;
+      this.meanRadius = meanRadius;
+      this.torus = torus;
+    }
 
     /**
      * With its mean radius.
@@ -164,7 +172,8 @@ public record OmegaBellows(
      * @throws org.flexwright.InvalidInputException if a dimension is missing or makes no sense
      */
     public OmegaBellows wall(Length of) {
-      Require.that(meanRadius != null, "mean radius", "not given", "a length", "add meanRadius(...)");
+      Require.that(
+          meanRadius != null, "mean radius", "not given", "a length", "add meanRadius(...)");
       Require.that(torus != null, "torus radius", "not given", "a length", "add torus(...)");
       return new OmegaBellows(
           count,
@@ -298,8 +307,7 @@ public record OmegaBellows(
   /** The volume of the tori, 4 pi^2 R r t each. */
   @Override
   public Volume printedVolume() {
-    return Volume.m3(
-        count * 4.0 * Math.PI * Math.PI * meanRadius.m() * torus.m() * wall.m());
+    return Volume.m3(count * 4.0 * Math.PI * Math.PI * meanRadius.m() * torus.m() * wall.m());
   }
 
   @Override

@@ -22,6 +22,10 @@ public record Bore(Length diameter, Length tolerance, double friction, double lo
   /**
    * Refuses a bore that makes no sense.
    *
+   * @param diameter nominal diameter, above 0
+   * @param tolerance the diameter may be this much larger or smaller, not negative
+   * @param friction usual coefficient of friction (dry), above 0
+   * @param lowFriction least coefficient of friction (wet), above 0, at most the usual one
    * @throws org.flexwright.InvalidInputException if the diameter or a friction is not above 0, the
    *     tolerance is negative or eats the diameter, or the low friction is above the usual one
    */

@@ -139,11 +139,7 @@ final class Grip {
     // in logarithms: the force runs over many decades of the free length
     double log =
         new BrentSolver(1e-14, 1e-14)
-            .solve(
-                ITERATIONS,
-                x -> scaledForce(Math.exp(x), asked),
-                Math.log(low),
-                Math.log(high));
+            .solve(ITERATIONS, x -> scaledForce(Math.exp(x), asked), Math.log(low), Math.log(high));
     return Math.exp(log);
   }
 

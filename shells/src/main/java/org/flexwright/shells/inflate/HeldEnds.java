@@ -94,8 +94,8 @@ final class HeldEnds {
 
   /**
    * One free layer between the built-in end (w = w' = 0) and the edge of the contact (w = gap, w' =
-   * w'' = 0), by Krylov's functions from the edge: w = rho + (1 - rho) K1 + 4 (1 - rho) K4(free)/K3(
-   * free) K4.
+   * w'' = 0), by Krylov's functions from the edge: w = rho + (1 - rho) K1 + 4 (1 - rho)
+   * K4(free)/K3( free) K4.
    */
   private static final class Layer {
     /** Local pressure over the foundation's at the gap, above 1. */

@@ -37,23 +37,24 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Formula. Long tube: p_tube from {@link ThickTube} at axial stretch 1, bore stretch la^2 = 1 +
  * (Rb^2 - B^2)/A^2. The built-in ends hold the sleeve back: cylinder built in and held in length,
- * linear (see {@code HeldEnds}); the middle touches at p_touch = p_tube (1 - nu^2 + nu^2 m)/f with f
- * = 1 - 2 [cosh(h) sin(h) + sinh(h) cos(h)]/(sinh 2h + sin 2h), h = b L/2, b = [3 (1 -
+ * linear (see {@code HeldEnds}); the middle touches at p_touch = p_tube (1 - nu^2 + nu^2 m)/f with
+ * f = 1 - 2 [cosh(h) sin(h) + sinh(h) cos(h)]/(sinh 2h + sin 2h), h = b L/2, b = [3 (1 -
  * nu^2)]^(1/4)/sqrt(R t), m the mean of the deflection. After that the contact spreads; the free
  * length a at either end follows from the linear contact problem. Grip: F = mu (p - p_tube) 2 pi Rb
  * (L - 2 a). Peak strain: the larger of the hoop strain of the inner face, la - 1, and the bending
  * strain of the built-in ends.
  *
  * <p>Symbols: A, B inner and outer radius, Rb bore radius, R = B - t/2, t wall, L span (m), mu
- * friction, nu Poisson ratio. Left out on the safe side: line reactions at the edges of the contact,
- * and what the held length adds to the contact pressure where the sleeve can slip along the bore.
+ * friction, nu Poisson ratio. Left out on the safe side: line reactions at the edges of the
+ * contact, and what the held length adds to the contact pressure where the sleeve can slip along
+ * the bore.
  *
- * <p>The pressure that holds F is p_tube, which follows the modulus, plus the contact pressure F/(mu
- * 2 pi Rb Lc), which does not but for the contact length Lc. The offset of the load is F dp/dF, the
- * contact pressure less that small share, so that the rest follows the modulus with power 1. Range:
- * t/R to 0.2, b L from 3, bending and hoop strain to 0.1 and 1 and within the law. Band 0.9 to 1.1
- * for the end correction and the choice of the strain measure, our judgement; -20 to +20 % on the
- * strain (a fillet at the ends lowers it, a notch raises it).
+ * <p>The pressure that holds F is p_tube, which follows the modulus, plus the contact pressure
+ * F/(mu 2 pi Rb Lc), which does not but for the contact length Lc. The offset of the load is F
+ * dp/dF, the contact pressure less that small share, so that the rest follows the modulus with
+ * power 1. Range: t/R to 0.2, b L from 3, bending and hoop strain to 0.1 and 1 and within the law.
+ * Band 0.9 to 1.1 for the end correction and the choice of the strain measure, our judgement; -20
+ * to +20 % on the strain (a fillet at the ends lowers it, a notch raises it).
  *
  * <p>Read the cautions of this package before pressurising anything. Source: derived; Hetenyi 1946
  * for the beam on a foundation (from memory). Built axis up, the hoop strain lies in the layers;
@@ -95,8 +96,13 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
   /**
    * Refuses a sleeve that makes no sense.
    *
-   * @throws InvalidInputException if a length is not above 0, the wall leaves no inside, or the bore
-   *     at its narrowest is not wider than the outside
+   * @param outside diameter of the outside at rest
+   * @param span free length between the stiff ends
+   * @param wall wall thickness, below half the outside
+   * @param bore the bore, wider than the outside even at its narrowest
+   * @param build how it stands in the printer
+   * @throws InvalidInputException if a length is not above 0, the wall leaves no inside, or the
+   *     bore at its narrowest is not wider than the outside
    */
   public Sleeve {
     Require.positive("outside", outside.m(), "m");
@@ -126,14 +132,17 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     return new Draft(diameter, null, null);
   }
 
-  /**
-   * A sleeve that is not complete yet. Immutable.
-   *
-   * @param outside diameter of the outside
-   * @param span free length
-   * @param wall wall thickness
-   */
-  public record Draft(Length outside, @Nullable Length span, @Nullable Length wall) {
+  /** A sleeve that is not complete yet. Immutable and thread-safe. */
+  public static final class Draft {
+    private final Length outside;
+    private final @Nullable Length span;
+    private final @Nullable Length wall;
+
+    private Draft(Length outside, @Nullable Length span, @Nullable Length wall) {
+      this.outside = outside;
+      this.span = span;
+      this.wall = wall;
+    }
 
     /**
      * With its span.
@@ -360,12 +369,7 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     double edge = Math.max(g.edgeAtTouch(), g.edge(free));
     check("bending strain at the ends", 0.0, 0.1, edge, caveats);
     check("hoop strain", 0.0, 1.0, g.hoop(), caveats);
-    grade
-        .law()
-        .range()
-        .of("law of the grade")
-        .check(1.0 + g.hoop())
-        .ifPresent(caveats::add);
+    grade.law().range().of("law of the grade").check(1.0 + g.hoop()).ifPresent(caveats::add);
     if (edge > g.hoop()) {
       caveats.add(
           Caveat.note(

@@ -32,13 +32,15 @@ import org.jspecify.annotations.Nullable;
  * outer and inner radius (m), G = E/[2 (1 + nu)].
  *
  * <p>Band: the curved beam is an upper bound on the flexibility; against plane elasticity the truth
- * is stiffer by 0.5 % at t/R 0.1, 2.4 % at 0.22, 6 % at 0.35, 20 % at 0.67, so the band runs from 0.99
- * to 1 + 0.5 (t/R)^2. Strain 0.85 to 1.15; what the line load itself dents is not in it. Range: t/R
- * to 0.5, travel to 0.1 R (the elastica ring is 6 % stiffer at 0.17 R), L from 2 R for plane strain;
- * a shorter ring is softer by down to 1 - nu^2, which the band then holds. Caveats outside.
+ * is stiffer by 0.5 % at t/R 0.1, 2.4 % at 0.22, 6 % at 0.35, 20 % at 0.67, so the band runs from
+ * 0.99 to 1 + 0.5 (t/R)^2. Strain 0.85 to 1.15; what the line load itself dents is not in it.
+ * Range: t/R to 0.5, travel to 0.1 R (the elastica ring is 6 % stiffer at 0.17 R), L from 2 R for
+ * plane strain; a shorter ring is softer by down to 1 - nu^2, which the band then holds. Caveats
+ * outside.
  *
- * <p>Source: Timoshenko, Strength of Materials; Roark for the thick ring (both from memory, checked).
- * Built axis up, the strain lies in the layers; axis lying, it pulls them apart at the sides.
+ * <p>Source: Timoshenko, Strength of Materials; Roark for the thick ring (both from memory,
+ * checked). Built axis up, the strain lies in the layers; axis lying, it pulls them apart at the
+ * sides.
  *
  * <p>JShell: {@code Ring.outside(mm(20)).length(mm(40)).wall(mm(1.2))}
  *
@@ -68,6 +70,10 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   /**
    * Refuses a ring that makes no sense.
    *
+   * @param outside outer diameter
+   * @param length length along the axis
+   * @param wall wall thickness, below half the outside
+   * @param build how it stands in the printer
    * @throws org.flexwright.InvalidInputException if a length is not above 0 or the wall fills it
    */
   public Ring {
@@ -92,13 +98,15 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
     return new Draft(diameter, null);
   }
 
-  /**
-   * A ring that is not complete yet. Immutable.
-   *
-   * @param outside outer diameter
-   * @param length length along the axis
-   */
-  public record Draft(Length outside, @Nullable Length length) {
+  /** A ring that is not complete yet. Immutable and thread-safe. */
+  public static final class Draft {
+    private final Length outside;
+    private final @Nullable Length length;
+
+    private Draft(Length outside, @Nullable Length length) {
+      this.outside = outside;
+      this.length = length;
+    }
 
     /**
      * With its length.
@@ -257,13 +265,6 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   /** One readable line. */
   @Override
   public String toString() {
-    return "ring, outside "
-        + outside
-        + ", length "
-        + length
-        + ", wall "
-        + wall
-        + ", "
-        + build;
+    return "ring, outside " + outside + ", length " + length + ", wall " + wall + ", " + build;
   }
 }

@@ -23,15 +23,16 @@ import org.flexwright.run.RunControl;
  *
  * <p>Formula, w the travel of the centre: clamped rim w = P/(64 pi D) [4 a^2 - 4 c^2 ln(a/c) - 3
  * c^2]; supported rim, free to turn and to slide in, w = P/(16 pi D) [(3 + nu)/(1 + nu) a^2 + c^2
- * ln(c/a) - (7 + 3 nu)/(4 (1 + nu)) c^2]. Peak strain t/2 times the largest curvature, at the centre
- * or at a clamped rim. Symbols: a radius, c patch radius, t wall (m), D = E t^3/[12 (1 - nu^2)], P
- * load (N). The secant modulus is taken at the energy-weighted equivalent strain of the whole field.
+ * ln(c/a) - (7 + 3 nu)/(4 (1 + nu)) c^2]. Peak strain t/2 times the largest curvature, at the
+ * centre or at a clamped rim. Symbols: a radius, c patch radius, t wall (m), D = E t^3/[12 (1 -
+ * nu^2)], P load (N). The secant modulus is taken at the energy-weighted equivalent strain of the
+ * whole field.
  *
  * <p>Range: w/t to 0.5, beyond it the membrane carries ever more; the band's high end is 1 + 0.5
  * (w/t)^2. t/a to 0.1 (shear is left out), c from t/2. Caveats outside. A supported rim that cannot
  * slide is stiffer: by 30 % at w/t 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of
- * Plates and Shells (from memory, checked). Lying flat in the printer, as it starts, its strain is in
- * the layers; upright (axis lying) it pulls them apart.
+ * Plates and Shells (from memory, checked). Lying flat in the printer, as it starts, its strain is
+ * in the layers; upright (axis lying) it pulls them apart.
  *
  * <p>JShell: {@code CircularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(4), mm(1.2))}
  *
@@ -41,8 +42,7 @@ import org.flexwright.run.RunControl;
  * @param wall thickness
  * @param build how it stands in the printer
  */
-public record CircularPlate(
-    Rim rim, Length radius, Length patch, Length wall, BuildDirection build)
+public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, BuildDirection build)
     implements Part<CircularPlate> {
 
   /** How a rim is held. */
@@ -68,8 +68,13 @@ public record CircularPlate(
   /**
    * Refuses a plate that makes no sense.
    *
-   * @throws org.flexwright.InvalidInputException if a length is not above 0, the patch is not within
-   *     the rim or the wall is not below the radius
+   * @param rim how the rim is held
+   * @param radius radius of the rim
+   * @param patch radius of the loaded patch, below the radius
+   * @param wall thickness
+   * @param build how it stands in the printer
+   * @throws org.flexwright.InvalidInputException if a length is not above 0, the patch is not
+   *     within the rim or the wall is not below the radius
    */
   public CircularPlate {
     Require.positive("radius", radius.m(), "m");
@@ -161,8 +166,7 @@ public record CircularPlate(
     double working = WorkingStrain.bending(1.0).times(field.working()).value();
     double relative = load instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
     double high = Math.min(1.0 + 0.5 * relative * relative, 1e6);
-    return new WallSpring(
-            NAME, wall, t -> shape * t * t * t, t -> 0.5 * curvature * t, working)
+    return new WallSpring(NAME, wall, t -> shape * t * t * t, t -> 0.5 * curvature * t, working)
         .bands(new WallSpring.Band(0.97, high), new WallSpring.Band(0.97, 1.1))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(List.of(PLATE))

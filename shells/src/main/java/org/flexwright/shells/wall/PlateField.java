@@ -1,9 +1,9 @@
 package org.flexwright.shells.wall;
 
 /**
- * Bending of a circular plate of radius 1 and D = 1 under a load of 1 spread over a central patch of
- * radius c. Slope psi = -dw/dr: A r/2 - r^3/(16 pi c^2) on the patch, a r/2 - r (2 ln r - 1)/(8 pi) +
- * b/r outside; A, a, b from continuity at c and the rim. Curvatures psi' and psi/r.
+ * Bending of a circular plate of radius 1 and D = 1 under a load of 1 spread over a central patch
+ * of radius c. Slope psi = -dw/dr: A r/2 - r^3/(16 pi c^2) on the patch, a r/2 - r (2 ln r - 1)/(8
+ * pi) + b/r outside; A, a, b from continuity at c and the rim. Curvatures psi' and psi/r.
  */
 final class PlateField {
 

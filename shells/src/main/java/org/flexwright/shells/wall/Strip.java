@@ -22,15 +22,15 @@ import org.flexwright.run.RunControl;
  * A flat strip in bending, wide enough that it keeps its width.
  *
  * <p>Formula: F = c E' I u/L^3, I = B t^3/12, E' = E/(1 - nu^2), peak strain s t u/L^2; cantilever
- * (load at the free end) c = 3, s = 3/2; guided (the moving end does not turn) c = 12, s = 3;
- * both ends built in, load across the middle, c = 192, s = 12. Symbols: L length, B width, t wall, u
+ * (load at the free end) c = 3, s = 3/2; guided (the moving end does not turn) c = 12, s = 3; both
+ * ends built in, load across the middle, c = 192, s = 12. Symbols: L length, B width, t wall, u
  * travel of the loaded line (m).
  *
- * <p>Range: t/L to 0.1 of the bending length (shear is left out: 2 % there), travel to 0.15 L for the
- * cantilever and the guided strip; built in at both ends the strip stretches, which stiffens it from
- * u/t 0.3 on. A strip narrower than its length is softer by down to 1 - nu^2, which the band then
- * holds. Caveats outside. Source: Timoshenko, Strength of Materials (from memory). Built axis up the
- * length stands upright and the strain pulls layers apart; lying, it does not.
+ * <p>Range: t/L to 0.1 of the bending length (shear is left out: 2 % there), travel to 0.15 L for
+ * the cantilever and the guided strip; built in at both ends the strip stretches, which stiffens it
+ * from u/t 0.3 on. A strip narrower than its length is softer by down to 1 - nu^2, which the band
+ * then holds. Caveats outside. Source: Timoshenko, Strength of Materials (from memory). Built axis
+ * up the length stands upright and the strain pulls layers apart; lying, it does not.
  *
  * <p>JShell: {@code Strip.of(Strip.Ends.GUIDED, mm(20), mm(30), mm(1.2))}
  *
@@ -76,8 +76,13 @@ public record Strip(Ends ends, Length length, Length width, Length wall, BuildDi
   /**
    * Refuses a strip that makes no sense.
    *
-   * @throws org.flexwright.InvalidInputException if a length is not above 0 or the wall is not below
-   *     the length
+   * @param ends how it is held
+   * @param length free length
+   * @param width width
+   * @param wall thickness
+   * @param build how it stands in the printer
+   * @throws org.flexwright.InvalidInputException if a length is not above 0 or the wall is not
+   *     below the length
    */
   public Strip {
     Require.positive("length", length.m(), "m");
@@ -150,8 +155,7 @@ public record Strip(Ends ends, Length length, Length width, Length wall, BuildDi
     check("wall / bending length", 0.1, wall.m() / (ends.bending * length.m()), caveats);
     if (width.m() < length.m()) {
       caveats.add(
-          Caveat.note(
-              NAME, "narrower than long, so its width gives way: see the low end", BEAM));
+          Caveat.note(NAME, "narrower than long, so its width gives way: see the low end", BEAM));
     }
     if (load instanceof LoadCase.ToTravel to) {
       double travel = to.travel().m();

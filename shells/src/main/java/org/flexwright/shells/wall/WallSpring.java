@@ -23,12 +23,13 @@ import org.flexwright.run.RunControl;
 import org.flexwright.run.Termination;
 
 /**
- * A bent wall as a spring: the response of any closed form with force = E x shape(wall) x travel and
- * peak strain = slope(wall) x travel.
+ * A bent wall as a spring: the response of any closed form with force = E x shape(wall) x travel
+ * and peak strain = slope(wall) x travel.
  *
- * <p>Formula: F(u) = E_s(q s(t) u) k(t) u, with E_s the grade's secant modulus at the working strain
- * (see {@link org.flexwright.grade.WorkingStrain}). Symbols: u travel (m), t wall (m), k stiffness
- * over modulus (m), s peak tensile strain over travel (1/m), q working strain over peak strain.
+ * <p>Formula: F(u) = E_s(q s(t) u) k(t) u, with E_s the grade's secant modulus at the working
+ * strain (see {@link org.flexwright.grade.WorkingStrain}). Symbols: u travel (m), t wall (m), k
+ * stiffness over modulus (m), s peak tensile strain over travel (1/m), q working strain over peak
+ * strain.
  *
  * <p>Exponents: the load follows the modulus with power 1; the power of the wall is taken from the
  * formula itself at the travel asked for. Of n like walls in series (convolutions) the sizes
@@ -37,8 +38,8 @@ import org.flexwright.run.Termination;
  * times that of the load.
  *
  * <p>Caveats: above 10 % bending strain the linear field is left; beyond the range of the law the
- * secant modulus at its end is used. Source: derived. Open to users as
- * the quick way to write a part of their own from a closed form.
+ * secant modulus at its end is used. Source: derived. Open to users as the quick way to write a
+ * part of their own from a closed form.
  *
  * <p>JShell: {@code new WallSpring("hinge", mm(0.8), t -> 5e5 * t * t * t, t -> 80 * t, 0.65)}
  *
@@ -88,14 +89,32 @@ public record WallSpring(
     /** An exact model. */
     public static final Band EXACT = new Band(1.0, 1.0);
 
-    /** Refuses a band that does not hold 1. */
+    /**
+     * Refuses a band that does not hold 1.
+     *
+     * @param low the least ratio, above 0, at most 1
+     * @param high the greatest ratio, at least 1
+     */
     public Band {
       Require.between("low end of the model band", low, Double.MIN_NORMAL, 1.0, "");
       Require.between("high end of the model band", high, 1.0, Double.MAX_VALUE, "");
     }
   }
 
-  /** Keeps the sources from being changed. */
+  /**
+   * Keeps the sources from being changed.
+   *
+   * @param name what the messages call the model
+   * @param wall the wall
+   * @param stiffness k(t), stiffness over modulus (m) from a wall in metres
+   * @param strain s(t), peak strain over travel (1/m) from a wall in metres
+   * @param working q, the working strain over the peak strain, not negative
+   * @param walls n, like walls in series, at least 1
+   * @param stiffnessBand true stiffness over that of the model
+   * @param strainBand true strain over that of the model
+   * @param crossesLayers whether the peak strain pulls printed layers apart
+   * @param sources where the formulas come from
+   */
   public WallSpring {
     Require.positive("wall", wall.m(), "m");
     Require.notNegative("working share", working, "");
@@ -129,7 +148,15 @@ public record WallSpring(
    */
   public WallSpring walls(int count) {
     return new WallSpring(
-        name, wall, stiffness, strain, working, count, stiffnessBand, strainBand, crossesLayers,
+        name,
+        wall,
+        stiffness,
+        strain,
+        working,
+        count,
+        stiffnessBand,
+        strainBand,
+        crossesLayers,
         sources);
   }
 
@@ -142,7 +169,15 @@ public record WallSpring(
    */
   public WallSpring bands(Band ofStiffness, Band ofStrain) {
     return new WallSpring(
-        name, wall, stiffness, strain, working, walls, ofStiffness, ofStrain, crossesLayers,
+        name,
+        wall,
+        stiffness,
+        strain,
+        working,
+        walls,
+        ofStiffness,
+        ofStrain,
+        crossesLayers,
         sources);
   }
 
@@ -165,7 +200,15 @@ public record WallSpring(
    */
   public WallSpring sources(List<Source> from) {
     return new WallSpring(
-        name, wall, stiffness, strain, working, walls, stiffnessBand, strainBand, crossesLayers,
+        name,
+        wall,
+        stiffness,
+        strain,
+        working,
+        walls,
+        stiffnessBand,
+        strainBand,
+        crossesLayers,
         from);
   }
 
@@ -198,14 +241,13 @@ public record WallSpring(
     }
     List<Caveat> caveats = new ArrayList<>(reservations);
     small().check(slope * u).ifPresent(caveats::add);
-    grade
-        .law()
-        .range()
-        .of("law of the grade")
-        .check(Math.exp(slope * u))
-        .ifPresent(caveats::add);
+    grade.law().range().of("law of the grade").check(Math.exp(slope * u)).ifPresent(caveats::add);
     return new Response(
-        states.end(end), load(grade, u), peak(slope * u, grade, u), crossesLayers, sources,
+        states.end(end),
+        load(grade, u),
+        peak(slope * u, grade, u),
+        crossesLayers,
+        sources,
         caveats);
   }
 
@@ -258,9 +300,7 @@ public record WallSpring(
     double power = LogSlope.at(strain, wall.m());
     double uneven = (1.0 - 1.0 / walls) * loadPower(grade, u);
     Exponents exponents =
-        Exponents.none()
-            .with(Factor.SIZE_BIAS, power)
-            .with(Factor.SIZE_SCATTER, power - uneven);
+        Exponents.none().with(Factor.SIZE_BIAS, power).with(Factor.SIZE_SCATTER, power - uneven);
     return ScaledValue.of(Channel.STRAIN, value, exponents)
         .model(strainBand.low(), strainBand.high());
   }

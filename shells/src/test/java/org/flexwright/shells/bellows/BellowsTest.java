@@ -73,8 +73,7 @@ final class BellowsTest {
     double plane = 1 - nu * nu;
     // Dm/r = 400 keeps the wall thin: t from C3
     double t = 2 * Math.sqrt(12 * plane) / (400 * c.input("c3"));
-    OmegaBellows one =
-        Bellows.omega(1).meanRadius(mm(200)).torus(mm(1)).wall(mm(t));
+    OmegaBellows one = Bellows.omega(1).meanRadius(mm(200)).torus(mm(1)).wall(mm(t));
     Response r = one.respond(Grades.linear(nu), LoadCase.toTravel(mm(1e-4)));
     double k = r.load().nominal() / 1e-7 / 1e6 * 1e3;
     TABLE.check(c, k * 12 * plane / (400 * t * t * t));
@@ -136,8 +135,7 @@ final class BellowsTest {
         .hasMessageContaining("reach the axis");
     assertThatThrownBy(() -> Bellows.omega(2).meanRadius(mm(5)).torus(mm(1)).wall(mm(2)))
         .hasMessageContaining("solid");
-    assertThatThrownBy(
-            () -> NECK.respond(Grades.linear(0.49), LoadCase.toHold(Force.newtons(5))))
+    assertThatThrownBy(() -> NECK.respond(Grades.linear(0.49), LoadCase.toHold(Force.newtons(5))))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("load of the U bellows is until it holds 5 N")
         .hasMessageContaining("toTravel");
@@ -149,7 +147,8 @@ final class BellowsTest {
     assertThat(NECK.respond(grade, LoadCase.toTravel(mm(6))).caveats()).isEmpty();
     assertThat(NECK.wall(mm(1.3)).respond(grade, LoadCase.toTravel(mm(1))).caveats())
         .singleElement()
-        .hasToString("U bellows: wall / depth is 0.1625, the model is good for wall / depth 0 to 0.15");
+        .hasToString(
+            "U bellows: wall / depth is 0.1625, the model is good for wall / depth 0 to 0.15");
     assertThat(NECK.respond(grade, LoadCase.toTravel(mm(31))).caveats().toString())
         .contains("travel of a convolution / depth")
         .contains("gap of its flanks");

@@ -3,9 +3,9 @@ package org.flexwright.shells.inflate;
 import java.util.Arrays;
 
 /**
- * w''''/4 + w = q by second-order differences on n cells, built in at both ends, w at most 1; q = [p
- * (1 - nu^2) ... ] from the held length: p = (1 - nu^2) q + nu^2 mean(w). Band solve with an active
- * set.
+ * w''''/4 + w = q by second-order differences on n cells, built in at both ends, w at most 1; q =
+ * [p (1 - nu^2) ... ] from the held length: p = (1 - nu^2) q + nu^2 mean(w). Band solve with an
+ * active set.
  */
 final class HeldCylinder {
 
@@ -37,8 +37,10 @@ final class HeldCylinder {
     double mean = 0.0;
     double[] w = new double[n + 1];
     for (int i = 0; i < 60; i++) {
-      w = bore ? obstacle((pressure - nu2 * mean) / (1 - nu2))
-          : solve((pressure - nu2 * mean) / (1 - nu2), new boolean[n + 1]);
+      w =
+          bore
+              ? obstacle((pressure - nu2 * mean) / (1 - nu2))
+              : solve((pressure - nu2 * mean) / (1 - nu2), new boolean[n + 1]);
       double next = Arrays.stream(w).sum() / n;
       if (Math.abs(next - mean) < 1e-12) {
         break;

@@ -73,8 +73,10 @@ final class SleeveTest {
     ReferenceCase grip = TABLE.get("sleeve-grip");
     // a very long sleeve: the ends do not count, force over contact length
     Sleeve sleeve =
-        Sleeve.outside(b.times(2)).span(mm(1e4)).wall(b.minus(a)).into(Bore.of(bore.times(2))
-            .friction(grip.input("mu"), grip.input("mu")));
+        Sleeve.outside(b.times(2))
+            .span(mm(1e4))
+            .wall(b.minus(a))
+            .into(Bore.of(bore.times(2)).friction(grip.input("mu"), grip.input("mu")));
     Grade grade = Grade.ofLaw("neo", law).poisson(0.5);
     double per = 6.0670;
     double force = per * 9990;
@@ -126,8 +128,10 @@ final class SleeveTest {
   @Test
   void shortLayersJoinTheBeamWithoutFoundation() {
     HeldEnds ends = new HeldEnds(3.0, 0.49);
-    assertThat(ends.pressure(0.0501)).isCloseTo(ends.pressure(0.0499), within(0.017 * ends.pressure(0.05)));
-    double slope = Math.log(ends.pressure(0.0501) / ends.pressure(0.0499)) / Math.log(501.0 / 499.0);
+    assertThat(ends.pressure(0.0501))
+        .isCloseTo(ends.pressure(0.0499), within(0.017 * ends.pressure(0.05)));
+    double slope =
+        Math.log(ends.pressure(0.0501) / ends.pressure(0.0499)) / Math.log(501.0 / 499.0);
     assertThat(slope).isCloseTo(-4.0, within(0.01));
     assertThat(ends.curvature(0.0501) * 0.0501 * 0.0501).isCloseTo(12.0, within(1e-4));
     for (double x : new double[] {0.0499, 0.0501}) {
@@ -153,10 +157,8 @@ final class SleeveTest {
     assertThat(r.load().nominal()).isCloseTo(tube + pressed, within(1e-6 * tube));
     // the offset is F dp/dF: a little below the contact pressure
     double step = 1e-4;
-    double up =
-        FINGER.respond(grade, LoadCase.toHold(five.times(1 + step))).load().nominal();
-    double down =
-        FINGER.respond(grade, LoadCase.toHold(five.times(1 - step))).load().nominal();
+    double up = FINGER.respond(grade, LoadCase.toHold(five.times(1 + step))).load().nominal();
+    double down = FINGER.respond(grade, LoadCase.toHold(five.times(1 - step))).load().nominal();
     assertThat(r.load().offset()).isCloseTo((up - down) / (2 * step), within(1e-5 * pressed));
     assertThat(r.load().offset()).isBetween(0.85 * pressed, pressed);
     assertThat(r.load().exponents().of(Factor.MODULUS)).isEqualTo(1.0);
@@ -200,7 +202,8 @@ final class SleeveTest {
         .hasMessageContaining("add wall(...)");
     assertThatThrownBy(() -> Bore.of(mm(22)).friction(0.1, 0.4))
         .hasMessageContaining("usual (dry) value first");
-    assertThatThrownBy(() -> Bore.of(mm(22)).tolerance(mm(22))).hasMessageContaining("below the diameter");
+    assertThatThrownBy(() -> Bore.of(mm(22)).tolerance(mm(22)))
+        .hasMessageContaining("below the diameter");
     assertThatThrownBy(() -> FINGER.respond(Grades.rubber(), LoadCase.toTravel(mm(1))))
         .hasMessageContaining("toHold");
   }
@@ -210,8 +213,7 @@ final class SleeveTest {
     LoadCase hold = LoadCase.toHold(Force.newtons(5));
     Grade grade = Grades.rubber();
     assertThat(FINGER.respond(grade, hold).strainCrossesLayers()).isFalse();
-    assertThat(
-            FINGER.build(BuildDirection.AXIS_LYING).respond(grade, hold).strainCrossesLayers())
+    assertThat(FINGER.build(BuildDirection.AXIS_LYING).respond(grade, hold).strainCrossesLayers())
         .isTrue();
     assertThat(FINGER.thinnest()).isEqualTo(new Feature(Feature.Kind.AIRTIGHT_WALL, mm(0.6)));
   }

@@ -75,8 +75,7 @@ final class RingTest {
   void strainOfThinRingIsThatOfItsMoment() {
     // M = P R/pi, u = 0.148779 P R^3/(E I): strain = t u/(2 pi 0.148779 R^2)
     Ring ring = ofRatio(0.999);
-    double strain =
-        ring.respond(Grades.linear(0.5), LoadCase.toTravel(mm(0.1))).strain().nominal();
+    double strain = ring.respond(Grades.linear(0.5), LoadCase.toTravel(mm(0.1))).strain().nominal();
     double exact = 0.01 * 0.1 / (2 * Math.PI * 0.148779 * 9.995 * 9.995);
     assertThat(strain).isCloseTo(exact, within(2e-3 * exact));
   }
@@ -101,8 +100,11 @@ final class RingTest {
         .contains("shorter than its diameter")
         .contains("travel / mean radius");
     assertThat(doubtful.load().modelLow()).isLessThan(0.77);
-    assertThat(TUBE.build(BuildDirection.AXIS_LYING)
-            .respond(Grades.rubber(), LoadCase.toTravel(mm(0.5))).strainCrossesLayers()).isTrue();
+    assertThat(
+            TUBE.build(BuildDirection.AXIS_LYING)
+                .respond(Grades.rubber(), LoadCase.toTravel(mm(0.5)))
+                .strainCrossesLayers())
+        .isTrue();
     assertThat(TUBE).hasToString("ring, outside 20 mm, length 40 mm, wall 1.2 mm, axis up");
     assertThat(Ring.outside(mm(20))).hasToString("draft of a ring, outside 20 mm");
     assertThat(TUBE.printedVolume().mm3()).isCloseTo(Math.PI * (100 - 77.44) * 40, within(1e-6));

@@ -88,7 +88,8 @@ final class WallTest {
     double h = 1e-5;
     for (double r : new double[] {0.1, 0.29, 0.31, 0.9}) {
       double slope =
-          (field.slopeOverRadius(r + h) * (r + h) - field.slopeOverRadius(r - h) * (r - h)) / (2 * h);
+          (field.slopeOverRadius(r + h) * (r + h) - field.slopeOverRadius(r - h) * (r - h))
+              / (2 * h);
       assertThat(field.radial(r)).isCloseTo(slope, within(1e-8));
     }
     double edge = field.radial(1.0) + nu * field.slopeOverRadius(1.0);
