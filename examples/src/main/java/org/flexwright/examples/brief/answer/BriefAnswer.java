@@ -25,7 +25,7 @@ public record BriefAnswer(
     Brief brief, ModulusFromHardness relations, List<PartAnswer<?>> parts, TestPlan plan) {
 
   /** Strains at which the grade's curve is shown. */
-  public static final double[] STRAINS = {0.0, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0};
+  public static final List<Double> STRAINS = List.of(0.0, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0);
 
   /** Test pressure over supply pressure named in the cautions; common practice. */
   public static final double PROOF = 1.5;

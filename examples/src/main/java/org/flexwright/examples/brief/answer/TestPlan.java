@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.flexwright.decide.Advice;
@@ -73,7 +74,7 @@ public record TestPlan(List<Item> items) {
     Set<String> found = new LinkedHashSet<>();
     for (Advice<?> advice : answer.levers()) {
       if (advice.kind() == Advice.Kind.KNOWLEDGE && items.containsKey(advice.name())) {
-        Item item = items.get(advice.name());
+        Item item = Objects.requireNonNull(items.get(advice.name()));
         found.add(advice.name());
         item.parts().add(part);
         (advice.enough() ? item.decides() : item.needed()).add(name + ": " + advice.figure());
@@ -82,13 +83,13 @@ public record TestPlan(List<Item> items) {
     for (Factor f : Factor.values()) {
       Optional<Double> needed = answer.budget().flatMap(b -> b.needed(f));
       if (needed.isPresent() && found.add(f.toString())) {
-        Item item = items.get(f.toString());
+        Item item = Objects.requireNonNull(items.get(f.toString()));
         item.parts().add(part);
         item.needed().add(name + String.format(Locale.ROOT, ": x/ %.3f", needed.get()));
       }
     }
     if (!answer.knowledgeDecides() && found.add(PART)) {
-      Item item = items.get(PART);
+      Item item = Objects.requireNonNull(items.get(PART));
       item.parts().add(part);
       item.needed().add(name + ": at " + answer.budget().map(Budget::size).orElse("a size"));
     }

@@ -1,6 +1,7 @@
 package org.flexwright.examples.brief.input;
 
 import org.flexwright.InvalidInputException;
+import org.jspecify.annotations.Nullable;
 
 /** A brief that cannot be answered: names the entry by its path and what is allowed there. */
 public final class BriefException extends RuntimeException {
@@ -9,7 +10,7 @@ public final class BriefException extends RuntimeException {
 
   private final String path;
 
-  private BriefException(String path, String problem, String allowed, Throwable cause) {
+  private BriefException(String path, String problem, String allowed, @Nullable Throwable cause) {
     super(line(path + " " + problem + "; allowed is " + allowed), cause);
     this.path = path;
   }

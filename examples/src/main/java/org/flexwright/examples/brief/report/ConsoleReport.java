@@ -166,7 +166,7 @@ final class ConsoleReport {
   private void wrapped(String lead, String words) {
     StringBuilder row = new StringBuilder(lead);
     boolean fresh = true;
-    for (String word : words.strip().split("\\s+")) {
+    for (String word : words.strip().split("\\s+", -1)) {
       if (!fresh && row.length() + 1 + word.length() > WIDTH) {
         line(row.toString());
         row = new StringBuilder(" ".repeat(lead.length()));
