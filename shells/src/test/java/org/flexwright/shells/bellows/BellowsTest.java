@@ -38,6 +38,10 @@ final class BellowsTest {
     return TABLE.cases("U convolution factor Cf");
   }
 
+  static Stream<ReferenceCase> strain() {
+    return TABLE.cases("U convolution strain");
+  }
+
   static Stream<ReferenceCase> toroidal() {
     return TABLE.cases("omega convolution stiffness");
   }
@@ -98,13 +102,36 @@ final class BellowsTest {
     assertThat(change).isCloseTo(1.2755 / 1.0844, within(0.003));
   }
 
+  @ParameterizedTest
+  @MethodSource("strain")
+  void meetsPeakStrain(ReferenceCase c) {
+    Bellows one =
+        Bellows.convolutions(1)
+            .meanRadius(mm(5 * c.input("dm")))
+            .depth(mm(10))
+            .pitch(mm(40 * c.input("rm")))
+            .wall(mm(10 * c.input("t")));
+    Response r = one.respond(Grades.linear(c.input("nu")), LoadCase.toTravel(mm(0.01)));
+    TABLE.check(c, r.strain().nominal() * 10 / (c.input("t") * 0.01));
+  }
+
   @Test
-  void strainMeetsDeflectionStressOfShellComputation() {
-    // S = 0.91 (5/3)/Cd at nu 0.3 and Dm/w 10, with stretching left out of Cd: within 16 %
-    double[][] rows = {{0.3, 0.8, 1.576}, {0.5, 1, 1.8265}, {0.7, 1.4, 1.538}, {0.5, 2, 0.9027}};
+  void strainIsAtLeastTheBendingOfTheStandardFactor() {
+    // bending strain 0.91 (5/3)/Cd at nu 0.3 and Dm/w 10 by another program; ours, for nu 0.49,
+    // adds
+    // stretching: never below, up to 29 % above at C1 0.9
+    double[][] rows = {
+      {0.3, 0.8, 1.576510},
+      {0.5, 1.0, 1.826515},
+      {0.7, 1.0, 2.243776},
+      {0.9, 1.0, 2.589068},
+      {0.7, 1.4, 1.538027},
+      {0.5, 2.0, 0.902661},
+      {0.9, 3.0, 0.574160}
+    };
     for (double[] row : rows) {
-      double s = UFactors.strain(row[0], row[1], 0.1);
-      assertThat(s * row[2] / (0.91 * 5 / 3)).isBetween(0.95, 1.16);
+      double bending = 0.91 * 5 / 3 / row[2];
+      assertThat(UFactors.strain(row[0], row[1], 0.1) / bending).isBetween(0.99, 1.29);
     }
   }
 
