@@ -45,8 +45,14 @@ public final class GuidedElastica {
     }
   }
 
+  // between these strains the two curves are read from polynomials good to 1e-10
+  private static final double LEAST = 1e-6;
+  private static final double TABLED = 0.8;
+
   private final double p0;
   private final double[] start = new double[65]; // drop of the middle over strain, at even strains
+  private final ChebyshevCurve softenings; // softening over strain
+  private final ChebyshevCurve peaks; // peak strain over slenderness over strain
 
   private GuidedElastica(double p0) {
     this.p0 = p0;
@@ -57,6 +63,8 @@ public final class GuidedElastica {
           new BrentSolver(1e-12, 1e-12).solve(200, d -> strain(d) - strain, 0.0, most) / strain;
     }
     start[0] = 2.0 * start[1] - start[2];
+    softenings = ChebyshevCurve.of(e -> exactSoftening(e) / e, LEAST, TABLED);
+    peaks = ChebyshevCurve.of(e -> exactPeak(e) / e, LEAST, TABLED);
   }
 
   /** One state: load f, height over its first value, width over its first value, end curvature. */
@@ -80,6 +88,11 @@ public final class GuidedElastica {
    * @return stress/E100
    */
   public double softening(double strain) {
+    Require.between("compressive strain", strain, 0.0, MOST, "");
+    return strain <= TABLED ? strain * softenings.at(strain) : exactSoftening(strain);
+  }
+
+  double exactSoftening(double strain) {
     double cos = Math.cos(p0);
     return state(strain).f * cos * cos / (12.0 * Math.sin(p0));
   }
@@ -91,6 +104,11 @@ public final class GuidedElastica {
    * @return peak strain over d/L
    */
   public double peakStrainOverSlenderness(double strain) {
+    Require.between("compressive strain", strain, 0.0, MOST, "");
+    return strain <= TABLED ? strain * peaks.at(strain) : exactPeak(strain);
+  }
+
+  double exactPeak(double strain) {
     return 0.5 * state(strain).curvature;
   }
 
@@ -111,11 +129,11 @@ public final class GuidedElastica {
    * @return gain over its first value, positive
    */
   public double widening(double strain) {
+    Require.between("compressive strain", strain, 0.0, MOST, "");
     return state(strain).width - 1.0;
   }
 
   private State state(double strain) {
-    Require.between("compressive strain", strain, 0.0, MOST, "");
     if (strain < 1e-9) {
       double f = 12.0 * Math.sin(p0) / (Math.cos(p0) * Math.cos(p0)) * strain;
       return new State(f, 1.0 - strain, 1.0, 2.0 * peakStrainSlope() * strain);

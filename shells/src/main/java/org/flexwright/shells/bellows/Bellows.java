@@ -152,7 +152,8 @@ public record Bellows(
     private final @Nullable Length depth;
     private final @Nullable Length pitch;
 
-    private Draft(int count, @Nullable Length meanRadius, @Nullable Length depth, @Nullable Length pitch) {
+    private Draft(
+        int count, @Nullable Length meanRadius, @Nullable Length depth, @Nullable Length pitch) {
       this.count = count;
       this.meanRadius = meanRadius;
       this.depth = depth;

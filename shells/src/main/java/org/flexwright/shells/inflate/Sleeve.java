@@ -2,7 +2,6 @@ package org.flexwright.shells.inflate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
@@ -29,7 +28,6 @@ import org.flexwright.response.ScaledValue;
 import org.flexwright.run.Progress;
 import org.flexwright.run.RunControl;
 import org.flexwright.run.Termination;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An inflating finger: a thin sleeve between stiff ends on a stiff core, which grows under pressure
@@ -55,6 +53,8 @@ import org.jspecify.annotations.Nullable;
  * power 1. Range: t/R to 0.2, b L from 3, bending and hoop strain to 0.1 and 1 and within the law.
  * Band 0.9 to 1.1 for the end correction and the choice of the strain measure, our judgement; -20
  * to +20 % on the strain (a fillet at the ends lowers it, a notch raises it).
+ *
+ * <p>A stopped run keeps the states so far; load and strain are those of the force asked for.
  *
  * <p>Read the cautions of this package before pressurising anything. Source: derived; Hetenyi 1946
  * for the beam on a foundation (from memory). Built axis up, the hoop strain lies in the layers;
@@ -128,65 +128,8 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
    * @param diameter diameter of the outside at rest
    * @return a draft; give span and wall, the bore last
    */
-  public static Draft outside(Length diameter) {
-    return new Draft(diameter, null, null);
-  }
-
-  /** A sleeve that is not complete yet. Immutable and thread-safe. */
-  public static final class Draft {
-    private final Length outside;
-    private final @Nullable Length span;
-    private final @Nullable Length wall;
-
-    private Draft(Length outside, @Nullable Length span, @Nullable Length wall) {
-      this.outside = outside;
-      this.span = span;
-      this.wall = wall;
-    }
-
-    /**
-     * With its span.
-     *
-     * @param of free length between the stiff ends
-     * @return the draft
-     */
-    public Draft span(Length of) {
-      return new Draft(outside, of, wall);
-    }
-
-    /**
-     * With its wall.
-     *
-     * @param of wall thickness
-     * @return the draft
-     */
-    public Draft wall(Length of) {
-      return new Draft(outside, span, of);
-    }
-
-    /**
-     * With its bore, which completes it; built axis up.
-     *
-     * @param bore the bore
-     * @return the sleeve
-     * @throws InvalidInputException if a dimension is missing or makes no sense
-     */
-    public Sleeve into(Bore bore) {
-      Require.that(span != null, "span", "not given", "a length", "add span(...)");
-      Require.that(wall != null, "wall", "not given", "a length", "add wall(...)");
-      return new Sleeve(
-          outside,
-          Objects.requireNonNull(span),
-          Objects.requireNonNull(wall),
-          bore,
-          BuildDirection.AXIS_UP);
-    }
-
-    /** One readable line. */
-    @Override
-    public String toString() {
-      return "draft of a sleeve, outside " + outside;
-    }
+  public static SleeveDraft outside(Length diameter) {
+    return new SleeveDraft(diameter, null, null);
   }
 
   /**
@@ -290,7 +233,6 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     double force = hold.force().newtons();
     Grip g = grip(grade);
     double free = g.freeToHold(force);
-    double need = g.pressure(free);
     LoadPath path = path(g, free, force, run);
     return new Response(
         path,
