@@ -72,12 +72,15 @@ public record TestPlan(List<Item> items) {
   private static void collect(String part, Answer<?> answer, Map<String, Item> items) {
     String name = part + ", " + answer.target();
     Set<String> found = new LinkedHashSet<>();
+    boolean lifeBesides = answer.levers().stream().anyMatch(a -> !a.enough());
     for (Advice<?> advice : answer.levers()) {
       if (advice.kind() == Advice.Kind.KNOWLEDGE && items.containsKey(advice.name())) {
         Item item = Objects.requireNonNull(items.get(advice.name()));
         found.add(advice.name());
         item.parts().add(part);
-        (advice.enough() ? item.decides() : item.needed()).add(name + ": " + advice.figure());
+        String besides = advice.enough() && lifeBesides ? ", with the life test" : "";
+        (advice.enough() ? item.decides() : item.needed())
+            .add(name + ": " + advice.figure() + besides);
       }
     }
     for (Factor f : Factor.values()) {
