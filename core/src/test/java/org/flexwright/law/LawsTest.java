@@ -26,6 +26,12 @@ class LawsTest {
   @ParameterizedTest
   @MethodSource("cases")
   void meetsReferenceValue(ReferenceCase c) {
+    if (c.formula().endsWith("habit")) {
+      MooneyRivlin habit = MooneyRivlin.fromHabit(Pressure.mpa(c.input("E")));
+      Pressure constant = c.quantity().startsWith("C10") ? habit.c10() : habit.c01();
+      TABLE.check(c, constant.mpa());
+      return;
+    }
     StrainEnergy law =
         c.formula().startsWith("neo")
             ? NeoHookean.of(Pressure.mpa(c.input("G")))
@@ -111,13 +117,5 @@ class LawsTest {
     assertThatThrownBy(
             () -> Deformation.UNIAXIAL.nominalStress(NeoHookean.of(Pressure.mpa(1)), 0.0))
         .hasMessage("stretch is 0, allowed is finite and above 0");
-  }
-
-  @Test
-  void habitKeepsYoungsModulusAndItsRatio() {
-    // Lalo & Greco 2017, 60 Shore A: C10 0.474, C01 0.118 MPa, E = 6 (C10 + C01) = 3.552
-    MooneyRivlin law = MooneyRivlin.fromHabit(Pressure.mpa(3.552));
-    assertThat(law.c10().mpa()).isCloseTo(0.474, org.assertj.core.api.Assertions.within(5e-4));
-    assertThat(law.c01().mpa()).isCloseTo(0.118, org.assertj.core.api.Assertions.within(5e-4));
   }
 }
