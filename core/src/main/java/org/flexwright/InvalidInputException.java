@@ -72,4 +72,13 @@ public final class InvalidInputException extends IllegalArgumentException {
   public String allowed() {
     return allowed;
   }
+
+  /**
+   * What to do, or an empty text.
+   *
+   * @return the advice
+   */
+  public String advice() {
+    return advice;
+  }
 }

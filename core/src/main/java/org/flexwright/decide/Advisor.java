@@ -16,6 +16,7 @@ final class Advisor<P extends Part<P>> {
 
   private static final double STRIP_BAND = 1.1; // what a strip test tells, common practice
   private static final double[] RATIOS = {1.005, 1.01, 1.015, 1.03, 1.06, 1.12, 1.25, 1.6, 2.0};
+  private static final double BAND_RELIEF = Math.log(1.3);
   private static final double WIDEST = Math.log(5.0); // wider limits are no advice
 
   private final Window<P> window;
@@ -80,6 +81,9 @@ final class Advisor<P extends Part<P>> {
 
   /** A size between the realisable ones, where the sure window is. */
   private Optional<Advice<P>> size() {
+    if (!bandFits(grade)) {
+      return Optional.empty();
+    }
     Window<P> again = question == window.question() ? window : question.answer(grade);
     return again.sure().stream().findFirst().map(w -> size(w.from().plus(w.to()).times(0.5)));
   }
@@ -108,7 +112,7 @@ final class Advisor<P extends Part<P>> {
   /** The nearest value of another dimension at which a realisable size is sure. */
   private Optional<Advice<P>> dimension(Lever<P> lever, Grade in, String besides) {
     double now = lever.of(question.part()).m();
-    if (opens(lever, in, now)) {
+    if (!bandFits(in) || opens(lever, in, now)) {
       return Optional.empty(); // knowledge alone does it, the dimension adds nothing
     }
     double before = 1.0;
@@ -147,12 +151,20 @@ final class Advisor<P extends Part<P>> {
         in);
   }
 
+  /**
+   * Whether the band can fit between the limits at all: a dimension moves the load, it narrows the
+   * band only a little, through the relative size error.
+   */
+  private boolean bandFits(Grade in) {
+    Assessor<P> assessor = new Assessor<>(question, in);
+    return rows.stream().anyMatch(r -> assessor.at(r.size()).slack() > -BAND_RELIEF);
+  }
+
   private boolean opens(Lever<P> lever, Grade in, double value) {
     try {
       Question<P> moved = question.about(lever.set(question.part(), Length.m(value)));
       Assessor<P> assessor = new Assessor<>(moved, in);
-      return window.candidates().stream()
-          .anyMatch(c -> assessor.at(c.size()).verdict() == Verdict.MEETS);
+      return window.candidates().stream().anyMatch(c -> assessor.sure(c.size()));
     } catch (InvalidInputException e) {
       return false; // a geometry that cannot exist opens nothing
     }

@@ -70,6 +70,21 @@ record Assessment<P>(
     return least;
   }
 
+  /** What remains between the two limits of a load when the whole band is put there; least. */
+  double slack() {
+    double least = Criterion.HOPELESS;
+    for (CaseResult each : cases) {
+      for (Criterion a : each.criteria()) {
+        for (Criterion b : each.criteria()) {
+          if (a.faces(b)) {
+            least = Math.min(least, a.sureMargin(cholesky) + b.sureMargin(cholesky));
+          }
+        }
+      }
+    }
+    return least;
+  }
+
   List<Criterion> criteria() {
     List<Criterion> all = new ArrayList<>();
     cases.forEach(c -> all.addAll(c.criteria()));

@@ -56,6 +56,30 @@ final class Assessor<P extends Part<P>> {
         List.copyOf(cases));
   }
 
+  /** Whether a size is sure, found with as little work as may be. */
+  boolean sure(Length size) {
+    try {
+      P part = question.lever().set(question.part(), size);
+      Feature thinnest = part.thinnest();
+      if (grade.process().refuses(thinnest).isPresent()) {
+        return false;
+      }
+      Factors factors = grade.factors(thinnest.size());
+      double[][] cholesky = factors.choleskyOfCorrelation();
+      if (ask(part, factors).sureMargin(cholesky) < 0.0) {
+        return false;
+      }
+      for (P extreme : part.serviceExtremes()) {
+        if (ask(extreme, factors).sureMargin(cholesky) < 0.0) {
+          return false;
+        }
+      }
+      return true;
+    } catch (InvalidInputException e) {
+      return false; // a geometry that cannot exist
+    }
+  }
+
   private CaseResult ask(P part, Factors factors) {
     List<Response> answers = new ArrayList<>();
     List<Criterion> criteria = new ArrayList<>();

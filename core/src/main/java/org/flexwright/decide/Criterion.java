@@ -98,6 +98,14 @@ record Criterion(
     return Math.hypot(Factors.COVERAGE * Math.sqrt(variance), worst);
   }
 
+  /** Whether two bounds look at the same load from both sides. */
+  boolean faces(Criterion other) {
+    int modulus = Factor.MODULUS.ordinal();
+    return model == LOAD_MODEL
+        && other.model == LOAD_MODEL
+        && slope[modulus] * other.slope[modulus] < 0.0;
+  }
+
   double sureMargin(double[][] cholesky) {
     return headroom - half(cholesky, true);
   }

@@ -106,7 +106,7 @@ public final class FeelsLike<P extends Part<P>> {
         (low - wanted) * (high - wanted) <= 0.0,
         "feels-like hardness",
         feel,
-        hardness(from, grade).nominal() + " to " + hardness(to, grade).nominal(),
+        () -> hardness(from, grade).nominal() + " to " + hardness(to, grade).nominal(),
         "widen the range of the " + lever);
     double x =
         new BrentSolver(1e-12)

@@ -35,7 +35,10 @@ public final class Exponents {
    */
   public Exponents with(Factor factor, double exponent) {
     double[] p = power.clone();
-    p[factor.ordinal()] = Require.finite("exponent of the " + factor, exponent, "");
+    if (!Double.isFinite(exponent)) {
+      Require.finite("exponent of the " + factor, exponent, "");
+    }
+    p[factor.ordinal()] = exponent;
     return new Exponents(p);
   }
 

@@ -46,7 +46,9 @@ public final class Factors {
    * @throws org.flexwright.InvalidInputException if the scatter is outside 0 to 3
    */
   public Factors with(Factor factor, double logSigma) {
-    Require.between("scatter of the " + factor, logSigma, 0.0, 3.0, "");
+    if (!(logSigma >= 0.0 && logSigma <= 3.0)) {
+      Require.between("scatter of the " + factor, logSigma, 0.0, 3.0, "");
+    }
     double[] s = sigma.clone();
     s[factor.ordinal()] = logSigma;
     return new Factors(s, correlation);

@@ -1,5 +1,6 @@
 package org.flexwright.hardness;
 
+import org.flexwright.InvalidInputException;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 
@@ -20,12 +21,10 @@ final class Scale {
 
   /** Points strictly inside the scale, or a refusal. */
   static double points(String scale, double points) {
-    Require.that(
-        points > 0.0 && points < 100.0,
-        scale + " reading",
-        text(points) + " points",
-        "above 0 and below 100 points",
-        ADVICE);
+    if (!(points > 0.0 && points < 100.0)) {
+      throw new InvalidInputException(
+          scale + " reading", text(points) + " points", "above 0 and below 100 points", ADVICE);
+    }
     return points;
   }
 

@@ -1,5 +1,6 @@
 package org.flexwright.internal;
 
+import java.util.function.Supplier;
 import org.flexwright.InvalidInputException;
 
 /** Input checks that fail at once with one clear sentence. */
@@ -111,13 +112,35 @@ public final class Require {
    */
   public static void that(boolean holds, String name, Object value, String allowed, String advice) {
     if (!holds) {
-      throw new InvalidInputException(name, value.toString(), allowed, advice);
+      throw new InvalidInputException(name, show(value), allowed, advice);
     }
+  }
+
+  /**
+   * States a condition between inputs, with words made only when it does not hold.
+   *
+   * @param holds whether it holds
+   * @param name the name of the input to blame
+   * @param value its value with unit
+   * @param allowed what is allowed
+   * @param advice what to do
+   */
+  public static void that(
+      boolean holds, String name, Object value, Supplier<String> allowed, String advice) {
+    if (!holds) {
+      throw new InvalidInputException(name, show(value), allowed.get(), advice);
+    }
+  }
+
+  private static String show(Object value) {
+    if (value instanceof Double number) {
+      return Double.isFinite(number) ? Text.number(number) : number.toString();
+    }
+    return value.toString();
   }
 
   private static InvalidInputException refuse(
       String name, double value, String unit, String allowed) {
-    String shown = Double.isFinite(value) ? Text.number(value) : Double.toString(value);
-    return new InvalidInputException(name, shown + Text.unit(unit), allowed, "");
+    return new InvalidInputException(name, show(value) + Text.unit(unit), allowed, "");
   }
 }

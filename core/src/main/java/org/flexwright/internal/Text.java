@@ -40,7 +40,8 @@ public final class Text {
     if (!Double.isFinite(value)) {
       return value > 0 ? "unlimited" : Double.toString(value);
     }
-    BigDecimal rounded = new BigDecimal(value).round(digits).stripTrailingZeros();
+    // the shortest decimal of the double, not its exact expansion of up to a thousand digits
+    BigDecimal rounded = BigDecimal.valueOf(value).round(digits).stripTrailingZeros();
     int exponent = rounded.precision() - rounded.scale() - 1;
     return exponent > 6 || exponent < -5 ? rounded.toString() : rounded.toPlainString();
   }

@@ -42,16 +42,13 @@ public record ScaledValue(
    */
   public ScaledValue {
     Require.finite(channel.toString(), nominal, channel.unit());
-    Require.notNegative("offset of the " + channel, offset, channel.unit());
-    Require.that(nominal > offset, channel.toString(), nominal, "above its offset " + offset, "");
+    Require.notNegative("offset of the load", offset, channel.unit());
+    Require.that(
+        nominal > offset, channel.toString(), nominal, () -> "above its offset " + offset, "");
     Require.positive("low end of the model band", modelLow, "");
     Require.positive("high end of the model band", modelHigh, "");
-    Require.that(
-        modelLow <= 1.0 && modelHigh >= 1.0,
-        "model band",
-        modelLow + " to " + modelHigh,
-        "a band that holds 1",
-        "");
+    Require.that(modelLow <= 1.0, "low end of the model band", modelLow, "at most 1", "");
+    Require.that(modelHigh >= 1.0, "high end of the model band", modelHigh, "at least 1", "");
   }
 
   /**

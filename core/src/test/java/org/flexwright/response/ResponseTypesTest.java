@@ -79,7 +79,7 @@ class ResponseTypesTest {
     assertThatThrownBy(() -> new ScaledValue(Channel.FORCE, 1, 2, n, 1, 1))
         .hasMessageContaining("above its offset");
     assertThatThrownBy(() -> ScaledValue.of(Channel.FORCE, 1, n).model(1.1, 1.2))
-        .hasMessageContaining("a band that holds 1");
+        .hasMessageContaining("low end of the model band is 1.1, allowed is at most 1");
     assertThatThrownBy(() -> ScaledValue.of(Channel.FORCE, Double.NaN, n))
         .hasMessageContaining("force is NaN");
   }

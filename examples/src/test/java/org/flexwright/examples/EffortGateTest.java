@@ -71,7 +71,7 @@ class EffortGateTest {
 
   @Test
   void aClosedFormThroughItsTypedDoorMakesAFewObjects() {
-    report("bellows stiffness", Effort.objectWithin(400, () -> NECK.stiffness(GRADE)));
+    report("bellows stiffness", Effort.objectWithin(800, () -> NECK.stiffness(GRADE)));
     report("grade secant", Effort.objectWithin(24, () -> GRADE.secantModulus(0.03)));
   }
 
@@ -80,7 +80,7 @@ class EffortGateTest {
     LoadCase travel = LoadCase.toTravel(mm(3));
     LoadCase hold = LoadCase.toHold(newtons(5));
     report("bellows response", Effort.objectWithin(40_000, () -> NECK.respond(GRADE, travel)));
-    report("sleeve response", Effort.objectWithin(400_000, () -> SLEEVE.respond(GRADE, hold)));
+    report("sleeve response", Effort.objectWithin(60_000, () -> SLEEVE.respond(GRADE, hold)));
     report("pad response", Effort.objectWithin(40_000, () -> PAD.respond(GRADE, travel)));
   }
 

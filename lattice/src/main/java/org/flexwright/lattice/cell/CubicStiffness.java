@@ -48,8 +48,8 @@ public record CubicStiffness(double bulk, double tetragonal, double c44) {
     Require.that(
         young100 < 9.0 * bulk,
         "Young's modulus of the cell",
-        Text.number(young100),
-        "below 9 bulk moduli, " + Text.number(9.0 * bulk),
+        young100,
+        () -> "below 9 bulk moduli, " + Text.number(9.0 * bulk),
         "");
     return new CubicStiffness(bulk, 3.0 * bulk * young100 / (9.0 * bulk - young100), c44);
   }

@@ -22,8 +22,8 @@ final class Slenderness {
     Require.that(
         x < cell.mergingSlenderness(),
         "slenderness of the struts",
-        Text.number(x),
-        "below " + Text.number(cell.mergingSlenderness()),
+        x,
+        () -> "below " + Text.number(cell.mergingSlenderness()),
         "thicker struts have merged along their length; take a larger cell or a thinner strut");
     return x;
   }

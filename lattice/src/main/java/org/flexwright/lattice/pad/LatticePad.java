@@ -106,7 +106,7 @@ public record LatticePad(
         strut.compareTo(most) <= 0,
         "strut diameter",
         strut,
-        "at most " + most + " in a " + unit.name() + " cell of " + cell,
+        () -> "at most " + most + " in a " + unit.name() + " cell of " + cell,
         "thicker struts merge into a solid; take a larger cell or a thinner strut");
   }
 
@@ -284,7 +284,7 @@ public record LatticePad(
           to.travel().compareTo(height) < 0,
           "travel",
           to.travel(),
-          "above 0 and below the pad height of " + height,
+          () -> "above 0 and below the pad height of " + height,
           "a pad cannot be pushed through itself");
       return to.travel().m();
     }

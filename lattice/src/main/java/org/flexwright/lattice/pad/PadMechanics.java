@@ -26,6 +26,8 @@ final class PadMechanics {
   private final double ownConfined;
   private final Grip grip;
   private final double rise;
+  private final double endlessPeak;
+  private final double peakRatio;
 
   PadMechanics(LatticePad pad, double diameter, double poisson) {
     cell = pad.unit();
@@ -42,6 +44,8 @@ final class PadMechanics {
     ownConfined = beams.c11() / beams.young100();
     grip = pad.grip();
     rise = rise(grip, across, high, confined);
+    endlessPeak = cell.peakStrain(x);
+    peakRatio = peakRatio(grip);
   }
 
   private double rise(Grip of, int n, int h, double limit) {
@@ -122,13 +126,13 @@ final class PadMechanics {
 
   /** The strain of the solid that its secant modulus is taken at. */
   double weighted(double strain) {
-    double endless = cell.peakStrain(x) * bending(strain);
+    double endless = endlessPeak * bending(strain);
     return WorkingStrain.roundBending(endless).linearMoment().times(Math.sqrt(rise)).value();
   }
 
   /** The largest strut strain at a macroscopic strain. */
   double peak(double strain) {
-    return peakRatio(grip) * bending(strain);
+    return peakRatio * bending(strain);
   }
 
   /** The largest strut strain over the macroscopic strain, small strain. */

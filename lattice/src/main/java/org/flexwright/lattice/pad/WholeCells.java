@@ -49,7 +49,7 @@ record WholeCells(int wide, int deep, int high) {
         n < MOST + 0.5,
         name,
         side,
-        "at most " + MOST + " cells of " + edge,
+        () -> "at most " + MOST + " cells of " + edge,
         "take a larger cell; so many cells are a solid foam");
     return (int) Math.max(1, Math.round(n));
   }

@@ -110,19 +110,19 @@ public record Bellows(
         depth.m() < 2.0 * meanRadius.m(),
         "depth",
         depth,
-        "below twice the mean radius, " + meanRadius.times(2.0),
+        () -> "below twice the mean radius, " + meanRadius.times(2.0),
         "the roots would reach the axis: take a larger mean radius");
     Require.that(
         pitch.m() <= 2.0 * depth.m() * (1.0 + 1e-12),
         "pitch",
         pitch,
-        "at most twice the depth, " + depth.times(2.0),
+        () -> "at most twice the depth, " + depth.times(2.0),
         "flat legs need root and crest to fit into the depth: more depth or less pitch");
     Require.that(
         wall.m() < 0.5 * pitch.m(),
         "wall",
         wall,
-        "below half the pitch, " + pitch.times(0.5),
+        () -> "below half the pitch, " + pitch.times(0.5),
         "the convolution would be solid: take a longer pitch");
   }
 

@@ -112,13 +112,13 @@ public record OmegaBellows(
         torus.m() < meanRadius.m(),
         "torus radius",
         torus,
-        "below the mean radius, " + meanRadius,
+        () -> "below the mean radius, " + meanRadius,
         "the neck would reach the axis: take a larger mean radius");
     Require.that(
         wall.m() < 2.0 * torus.m(),
         "wall",
         wall,
-        "below twice the torus radius, " + torus.times(2.0),
+        () -> "below twice the torus radius, " + torus.times(2.0),
         "the torus would be solid");
   }
 

@@ -36,7 +36,7 @@ public record Bore(Length diameter, Length tolerance, double friction, double lo
         tolerance.m() < diameter.m(),
         "bore tolerance",
         tolerance,
-        "below the diameter, " + diameter,
+        () -> "below the diameter, " + diameter,
         "");
     Require.positive("friction", friction, "");
     Require.positive("low friction", lowFriction, "");
@@ -44,7 +44,7 @@ public record Bore(Length diameter, Length tolerance, double friction, double lo
         lowFriction <= friction,
         "low friction",
         Text.number(lowFriction),
-        "at most the usual friction, " + Text.number(friction),
+        () -> "at most the usual friction, " + Text.number(friction),
         "give the usual (dry) value first, then the low (wet) one");
   }
 

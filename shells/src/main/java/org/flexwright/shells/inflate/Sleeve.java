@@ -112,13 +112,13 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
         wall.m() < 0.5 * outside.m(),
         "wall",
         wall,
-        "below half the outside, " + outside.times(0.5),
+        () -> "below half the outside, " + outside.times(0.5),
         "nothing would be left to inflate");
     Require.that(
         bore.narrowest().m() > outside.m(),
         "narrowest bore",
         bore.narrowest(),
-        "above the outside of the sleeve, " + outside,
+        () -> "above the outside of the sleeve, " + outside,
         "the part would not go in: take a smaller outside or a tighter tolerance");
   }
 

@@ -87,7 +87,7 @@ public final class ThickTube {
         outer.m() > inner.m(),
         "outer radius",
         outer,
-        "above the inner radius, " + inner,
+        () -> "above the inner radius, " + inner,
         "swap the radii or check the wall");
     Require.positive("bore stretch", boreStretch, "");
     Require.positive("axial stretch", axialStretch, "");

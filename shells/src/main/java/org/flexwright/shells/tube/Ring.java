@@ -84,7 +84,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
         wall.m() < 0.5 * outside.m(),
         "wall",
         wall,
-        "below half the outside, " + outside.times(0.5),
+        () -> "below half the outside, " + outside.times(0.5),
         "a solid roller is another part");
   }
 

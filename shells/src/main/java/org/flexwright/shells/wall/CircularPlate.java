@@ -84,10 +84,14 @@ public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, B
         patch.m() < radius.m(),
         "patch radius",
         patch,
-        "below the radius, " + radius,
+        () -> "below the radius, " + radius,
         "the load must end within the rim");
     Require.that(
-        wall.m() < radius.m(), "wall", wall, "below the radius, " + radius, "that is a block");
+        wall.m() < radius.m(),
+        "wall",
+        wall,
+        () -> "below the radius, " + radius,
+        "that is a block");
   }
 
   /**

@@ -89,7 +89,11 @@ public record Strip(Ends ends, Length length, Length width, Length wall, BuildDi
     Require.positive("width", width.m(), "m");
     Require.positive("wall", wall.m(), "m");
     Require.that(
-        wall.m() < length.m(), "wall", wall, "below the length, " + length, "that is a block");
+        wall.m() < length.m(),
+        "wall",
+        wall,
+        () -> "below the length, " + length,
+        "that is a block");
   }
 
   /**
