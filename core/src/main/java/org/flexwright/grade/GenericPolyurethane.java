@@ -3,8 +3,13 @@ package org.flexwright.grade;
 import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
+import org.flexwright.hardness.HardnessChart;
+import org.flexwright.hardness.HardnessReading;
+import org.flexwright.hardness.Irhd;
+import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.ShoreD;
 import org.flexwright.quantity.Pressure;
 
@@ -18,9 +23,11 @@ import org.flexwright.quantity.Pressure;
  */
 final class GenericPolyurethane {
 
-  static final Source SHEETS =
+  private static final Source PRINTED_SHEETS =
+      Source.read("open compilation of printed 95 A polyurethane: 400-700 % in, 150-400 % across");
+  private static final Source SHEETS =
       Source.derived("own fits to property sheets of moulded thermoplastic polyurethanes");
-  static final double FLEXURAL_SIGMA = Math.log(1.18);
+  private static final double FLEXURAL_SIGMA = Math.log(1.18);
 
   private static final double LN10 = Math.log(10.0);
   private static final double FLEXURAL_SLOPE = 0.02851;
@@ -30,7 +37,28 @@ final class GenericPolyurethane {
 
   private GenericPolyurethane() {}
 
-  static StressPoints points(double shoreD) {
+  static GradeBuilder of(HardnessReading reading) {
+    ShoreD d = toShoreD(reading);
+    GradeBuilder b = new GradeBuilder("polyurethane " + reading, points(d.points()).law());
+    b.factors = b.factors.with(Factor.MODULUS, Math.hypot(fitSigma(d.points()), readingSigma(d)));
+    b.generic = true;
+    b.sources.add(SHEETS);
+    b.sources.add(PRINTED_SHEETS);
+    b.caveats.addAll(caveats(d.points()));
+    return b;
+  }
+
+  private static ShoreD toShoreD(HardnessReading reading) {
+    if (reading instanceof ShoreD d) {
+      return d;
+    }
+    if (reading instanceof ShoreA a) {
+      return HardnessChart.toShoreD(a);
+    }
+    return HardnessChart.toShoreD(HardnessChart.toShoreA((Irhd) reading));
+  }
+
+  private static StressPoints points(double shoreD) {
     double m100 = Math.pow(10.0, M100_SLOPE * shoreD + 0.2345);
     return new StressPoints(
         Pressure.mpa(Math.pow(10.0, FLEXURAL_SLOPE * shoreD + 0.5957)),
@@ -40,17 +68,17 @@ final class GenericPolyurethane {
   }
 
   /** Scatter of the fit; outside its range it grows by 4 % for each point. */
-  static double fitSigma(double shoreD) {
+  private static double fitSigma(double shoreD) {
     double outside = Math.max(0.0, Math.max(30.0 - shoreD, shoreD - 55.0));
     return FLEXURAL_SIGMA + 0.04 * outside;
   }
 
   /** What the tolerance of the reading does to the modulus, as ln-standard-deviation. */
-  static double readingSigma(ShoreD reading) {
+  private static double readingSigma(ShoreD reading) {
     return FLEXURAL_SLOPE * LN10 * reading.tolerance() / 2.0;
   }
 
-  static List<Caveat> caveats(double shoreD) {
+  private static List<Caveat> caveats(double shoreD) {
     List<Caveat> caveats = new ArrayList<>();
     caveats.add(
         Caveat.note(

@@ -1,23 +1,16 @@
 package org.flexwright.grade;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
-import org.flexwright.hardness.HardnessChart;
 import org.flexwright.hardness.HardnessReading;
-import org.flexwright.hardness.Irhd;
-import org.flexwright.hardness.ShoreA;
-import org.flexwright.hardness.ShoreD;
-import org.flexwright.hardness.relation.ModulusFromHardness;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.law.Deformation;
 import org.flexwright.law.HenckyCurve;
-import org.flexwright.law.NeoHookean;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Length;
@@ -36,9 +29,6 @@ import org.flexwright.quantity.Pressure;
  */
 public final class Grade {
 
-  private static final Source PRINTED_SHEETS =
-      Source.read("open compilation of printed 95 A polyurethane: 400-700 % in, 150-400 % across");
-
   private final String name;
   private final StrainEnergy law;
   private final Density density;
@@ -50,7 +40,7 @@ public final class Grade {
   private final List<Source> sources;
   private final List<Caveat> caveats;
 
-  private Grade(Builder b) {
+  private Grade(GradeBuilder b) {
     name = b.name;
     law = b.law;
     density = b.density;
@@ -63,37 +53,6 @@ public final class Grade {
     caveats = List.copyOf(b.caveats);
   }
 
-  /** Mutable twin, never seen outside. */
-  private static final class Builder {
-    private final String name;
-    private StrainEnergy law;
-    private Density density = Density.gPerCm3(1.2);
-    private double poisson = 0.49;
-    private double strainAtBreak = 5.0;
-    private Factors factors = Factors.none().withBand(Factor.STRENGTH, 1.6);
-    private PrintProcess process = PrintProcess.continuous(Length.mm(0.3), Length.mm(0.3));
-    private boolean generic;
-    private List<Source> sources = new ArrayList<>();
-    private List<Caveat> caveats = new ArrayList<>();
-
-    Builder(String name, StrainEnergy law) {
-      this.name = name;
-      this.law = law;
-    }
-
-    Builder(Grade g) {
-      this(g.name, g.law);
-      density = g.density;
-      poisson = g.poisson;
-      strainAtBreak = g.strainAtBreak;
-      factors = g.factors;
-      process = g.process;
-      generic = g.generic;
-      sources = new ArrayList<>(g.sources);
-      caveats = new ArrayList<>(g.caveats);
-    }
-  }
-
   /**
    * A generic thermoplastic polyurethane known by its hardness alone (60 to 95 Shore A and beyond,
    * with caveats outside 30 to 55 Shore D). Its modulus factor holds the scatter of the fits and
@@ -103,30 +62,7 @@ public final class Grade {
    * @return the grade, marked generic
    */
   public static Grade polyurethane(HardnessReading reading) {
-    ShoreD d = toShoreD(reading);
-    Builder b =
-        new Builder("polyurethane " + reading, GenericPolyurethane.points(d.points()).law());
-    b.factors =
-        b.factors.with(
-            Factor.MODULUS,
-            Math.hypot(
-                GenericPolyurethane.fitSigma(d.points()), GenericPolyurethane.readingSigma(d)));
-    b.generic = true;
-    b.sources.add(GenericPolyurethane.SHEETS);
-    b.sources.add(PRINTED_SHEETS);
-    b.caveats.addAll(GenericPolyurethane.caveats(d.points()));
-    return new Grade(b);
-  }
-
-  private static ShoreD toShoreD(HardnessReading reading) {
-    if (reading instanceof ShoreD d) {
-      return d;
-    }
-    if (reading instanceof ShoreA a) {
-      return HardnessChart.toShoreD(a);
-    }
-    Irhd irhd = (Irhd) reading;
-    return HardnessChart.toShoreD(ShoreA.of(irhd.points()).plusMinus(irhd.tolerance()));
+    return new Grade(GenericPolyurethane.of(reading));
   }
 
   /**
@@ -137,18 +73,7 @@ public final class Grade {
    * @return the grade, marked generic
    */
   public static Grade rubber(HardnessReading reading) {
-    ModulusFromHardness from = ModulusFromHardness.of(reading);
-    Estimate<Pressure> modulus = from.withReading();
-    Builder b = new Builder("rubber " + reading, NeoHookean.ofYoung(modulus.nominal()));
-    double end =
-        Math.max(
-            modulus.high().ratioTo(modulus.nominal()), modulus.nominal().ratioTo(modulus.low()));
-    b.factors = b.factors.withBand(Factor.MODULUS, end);
-    b.density = Density.gPerCm3(1.1);
-    b.generic = true;
-    b.sources.addAll(modulus.sources());
-    b.caveats.addAll(modulus.caveats());
-    return new Grade(b);
+    return new Grade(GenericRubber.of(reading));
   }
 
   /**
@@ -159,7 +84,7 @@ public final class Grade {
    * @return the grade; say how well they are known with {@link #known}
    */
   public static Grade ofDatasheet(String name, StressPoints points) {
-    Builder b = new Builder(name, points.law());
+    GradeBuilder b = new GradeBuilder(name, points.law());
     b.factors = b.factors.withBand(Factor.MODULUS, 1.2);
     b.sources.add(Source.assumption("datasheet figures, x/ 1.2 from batch to batch"));
     return new Grade(b);
@@ -173,7 +98,7 @@ public final class Grade {
    * @return the grade, with an exactly known law; say how well it is known with {@link #known}
    */
   public static Grade ofLaw(String name, StrainEnergy law) {
-    return new Grade(new Builder(name, law));
+    return new Grade(new GradeBuilder(name, law));
   }
 
   /**
@@ -183,7 +108,7 @@ public final class Grade {
    * @return the new grade
    */
   public Grade printedBy(PrintProcess by) {
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.process = by;
     return new Grade(b);
   }
@@ -205,7 +130,7 @@ public final class Grade {
         factor,
         "modulus, strength or life",
         "size errors belong to the printing process");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.factors = factors.withBand(factor, band);
     return new Grade(b);
   }
@@ -220,7 +145,7 @@ public final class Grade {
    */
   public Grade measuredModulus(double factor, double band) {
     Require.positive("measured modulus ratio", factor, "");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.law = scaled(law, factor);
     b.factors = factors.withBand(Factor.MODULUS, band);
     b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
@@ -237,7 +162,7 @@ public final class Grade {
   public Grade measuredSizes(Length bias, Length scatter) {
     Require.notNegative("size bias", bias.m(), "m");
     Require.notNegative("size scatter", scatter.m(), "m");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand());
     return new Grade(b);
   }
@@ -257,7 +182,7 @@ public final class Grade {
    */
   public Grade density(Density of) {
     Require.positive("density", of.kgPerM3(), "kg/m3");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.density = of;
     return new Grade(b);
   }
@@ -276,7 +201,7 @@ public final class Grade {
         Text.number(ratio),
         "above 0 and at most 0.5",
         "elastomers have 0.48 to 0.5");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.poisson = ratio;
     return new Grade(b);
   }
@@ -289,9 +214,13 @@ public final class Grade {
    */
   public Grade strainAtBreak(double strain) {
     Require.positive("strain at break", strain, "");
-    Builder b = new Builder(this);
+    GradeBuilder b = new GradeBuilder(this);
     b.strainAtBreak = strain;
     return new Grade(b);
+  }
+
+  Factors materialFactors() {
+    return factors;
   }
 
   /**

@@ -1,0 +1,42 @@
+package org.flexwright.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Factor;
+import org.flexwright.evidence.Factors;
+import org.flexwright.evidence.Source;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.quantity.Density;
+import org.flexwright.quantity.Length;
+
+/** The mutable twin of a grade, never seen outside this package. */
+final class GradeBuilder {
+  final String name;
+  StrainEnergy law;
+  Density density = Density.gPerCm3(1.2);
+  double poisson = 0.49;
+  double strainAtBreak = 5.0;
+  Factors factors = Factors.none().withBand(Factor.STRENGTH, 1.6);
+  PrintProcess process = PrintProcess.continuous(Length.mm(0.3), Length.mm(0.3));
+  boolean generic;
+  List<Source> sources = new ArrayList<>();
+  List<Caveat> caveats = new ArrayList<>();
+
+  GradeBuilder(String name, StrainEnergy law) {
+    this.name = name;
+    this.law = law;
+  }
+
+  GradeBuilder(Grade g) {
+    this(g.name(), g.law());
+    density = g.density();
+    poisson = g.poisson();
+    strainAtBreak = g.strainAtBreak(false);
+    factors = g.materialFactors();
+    process = g.process();
+    generic = g.generic();
+    sources = new ArrayList<>(g.sources());
+    caveats = new ArrayList<>(g.caveats());
+  }
+}
