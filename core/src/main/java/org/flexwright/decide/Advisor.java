@@ -28,9 +28,11 @@ final class Advisor<P extends Part<P>> {
   Advisor(Window<P> window) {
     this.window = window;
     this.grade = window.grade();
-    this.rows = worthwhile(window);
-    this.tests = new TestPrints<>(window.question(), grade, rows);
+    // the sizes in the table stay the same, also where any size can be made
+    List<Length> sizes = window.candidates().stream().map(Candidate::size).toList();
+    this.tests = new TestPrints<>(window.question().sizes(sizes), grade, worthwhile(window));
     this.question = tests.question();
+    this.rows = tests.rows();
   }
 
   /** The rows that meet nominally; where none does, the one that comes nearest. */
@@ -48,7 +50,7 @@ final class Advisor<P extends Part<P>> {
 
   List<Advice<P>> levers() {
     List<Advice<P>> levers = new ArrayList<>();
-    boolean restIsSure = rows.stream().anyMatch(r -> r.sureMarginWithoutPlaceholders() >= 0.0);
+    boolean restIsSure = rows.stream().anyMatch(r -> r.sureMargin() >= 0.0);
     tests.life(restIsSure).ifPresent(levers::add);
     if (!restIsSure) {
       levers.addAll(tests.levers());
@@ -71,6 +73,7 @@ final class Advisor<P extends Part<P>> {
       }
       limit().ifPresent(levers::add);
     }
+    levers.removeIf(a -> a.enough() && !confirmed(a));
     // a life test comes first, no other lever can replace it; a wider limit is a last resort
     levers.sort(
         Comparator.comparing((Advice<P> a) -> !a.name().equals(Factor.LIFE.toString()))
@@ -79,13 +82,20 @@ final class Advisor<P extends Part<P>> {
     return levers;
   }
 
+  /** A lever is advised only if a size is sure with it. */
+  private boolean confirmed(Advice<P> advice) {
+    Assessor<P> assessor = new Assessor<>(advice.question(), advice.grade());
+    return advice.question().listedSizes().stream().anyMatch(assessor::sure);
+  }
+
   /** A size between the realisable ones, where the sure window is. */
   private Optional<Advice<P>> size() {
     if (!bandFits(grade)) {
       return Optional.empty();
     }
-    Window<P> again = question == window.question() ? window : question.answer(grade);
-    return again.sure().stream().findFirst().map(w -> size(w.from().plus(w.to()).times(0.5)));
+    return question.single().answer(grade).sure().stream()
+        .findFirst()
+        .map(w -> size(w.from().plus(w.to()).times(0.5)));
   }
 
   private Advice<P> size(Length size) {

@@ -12,6 +12,9 @@ final class Conflict {
   static <P> String of(List<Assessment<P>> samples) {
     Assessment<P> nearest =
         samples.stream().max(Comparator.comparingDouble(Assessment::nominalMargin)).orElseThrow();
+    if (!nearest.exists()) {
+      return "no size makes a part: " + worst(nearest);
+    }
     int at = samples.indexOf(nearest);
     String below = worst(samples.get(Math.max(0, at - 1)));
     String above = worst(samples.get(Math.min(samples.size() - 1, at + 1)));

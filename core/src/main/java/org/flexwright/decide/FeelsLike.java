@@ -98,6 +98,12 @@ public final class FeelsLike<P extends Part<P>> {
    *     hardness at both ends
    */
   public Length size(ShoreA feel, Grade grade, Length from, Length to) {
+    Require.that(
+        from.compareTo(to) < 0,
+        "range of the " + lever,
+        from + " to " + to,
+        "the least below the greatest",
+        "swap the ends");
     Pressure rubber = ModulusFromHardness.of(feel).spread().nominal();
     double wanted = rubberStiffness() * rubber.ratioTo(UNIT);
     double low = stiffness(from, grade);

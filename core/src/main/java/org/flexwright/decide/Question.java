@@ -3,6 +3,7 @@ package org.flexwright.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.flexwright.InvalidInputException;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
@@ -199,16 +200,44 @@ public final class Question<P extends Part<P>> {
     Require.that(
         lever.isPresent(), "lever", "missing", "a dimension to choose", "call vary(...) first");
     Require.that(!targets.isEmpty(), "target", "missing", "at least one", "call meet(...) first");
-    // a part that cannot answer such a target says so here, before sizes are tried
-    targets.forEach(t -> part.respond(grade, t.load()));
+    refuseWrongLoads(grade);
     List<Window<P>> others = new ArrayList<>();
+    List<String> impossible = new ArrayList<>();
     second.ifPresent(
         s -> {
           for (Length value : s.values()) {
-            others.add(Scan.run(about(s.lever().set(part, value)).single(), grade, List.of()));
+            try {
+              Question<P> moved = about(s.lever().set(part, value)).single();
+              others.add(Scan.run(moved, grade, List.of(), List.of()));
+            } catch (InvalidInputException e) {
+              impossible.add(s.lever() + " " + value + ": " + e.sentence());
+            }
           }
         });
-    return Scan.run(single(), grade, others);
+    return Scan.run(single(), grade, others, impossible);
+  }
+
+  /** A part that cannot answer such a target at any size says so before sizes are tried. */
+  private void refuseWrongLoads(Grade grade) {
+    for (Target t : targets) {
+      try {
+        part.respond(grade, t.load());
+      } catch (InvalidInputException e) {
+        boolean anySize = answers(from, grade, t) || answers(to, grade, t);
+        if (e.quantity().equals(Part.LOAD_CASE) || !anySize) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  private boolean answers(Length size, Grade grade, Target target) {
+    try {
+      lever().set(part, size).respond(grade, target.load());
+      return true;
+    } catch (InvalidInputException e) {
+      return false; // this size cannot exist or cannot bear the load
+    }
   }
 
   /**

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.evidence.Caveat;
-import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.quantity.Length;
 import org.flexwright.response.Part;
@@ -24,41 +25,44 @@ final class Scan<P extends Part<P>> {
   private static final int MOST_EVALUATIONS = 60;
   private static final double GOLDEN = 0.5 * (Math.sqrt(5.0) - 1.0);
   private static final double NARROWEST = 1e-5; // of ln(size), narrower windows are no use
-  private static final int SPREAD = 9; // sizes tabulated where any size can be made
 
   private final Question<P> question;
   private final Grade grade;
   private final Assessor<P> assessor;
+  private final Sizes<P> sizes;
 
   private Scan(Question<P> question, Grade grade) {
     this.question = question;
     this.grade = grade;
     this.assessor = new Assessor<>(question, grade);
+    this.sizes = new Sizes<>(question, grade);
   }
 
   static <P extends Part<P>> Window<P> run(
-      Question<P> question, Grade grade, List<Window<P>> alternatives) {
-    return new Scan<>(question, grade).window(alternatives);
+      Question<P> question, Grade grade, List<Window<P>> alternatives, List<String> impossible) {
+    return new Scan<>(question, grade).window(alternatives, impossible);
   }
 
-  private Window<P> window(List<Window<P>> alternatives) {
-    List<Assessment<P>> samples = new ArrayList<>();
-    double a = Math.log(question.from().m());
-    double b = Math.log(question.to().m());
-    for (int i = 0; i < POINTS; i++) {
-      double size = i == POINTS - 1 ? question.to().m() : Math.exp(a + (b - a) * i / (POINTS - 1));
-      samples.add(assessor.at(Length.m(i == 0 ? question.from().m() : size)));
+  private Window<P> window(List<Window<P>> alternatives, List<String> impossible) {
+    Optional<List<Length>> listed = sizes.listed();
+    NavigableMap<Length, Assessment<P>> grid = new TreeMap<>();
+    for (Length size : sizes.even(POINTS)) {
+      grid.put(size, assessor.at(size));
     }
+    // listed sizes are part of the scan: a window may be no wider than one of them
+    listed.orElse(List.of()).forEach(s -> grid.computeIfAbsent(s, assessor::at));
+    List<Assessment<P>> samples = List.copyOf(grid.values());
     List<Interval> nominal = intervals(samples, Assessment::nominalMargin);
     List<Interval> sure = intervals(samples, Assessment::sureMargin);
     List<Assessment<P>> rows = new ArrayList<>();
-    for (Length size : realisable(nominal, sure)) {
-      rows.add(assessor.at(size));
+    for (Length size : listed.orElseGet(() -> sizes.spread(nominal, sure))) {
+      Assessment<P> known = grid.get(size);
+      rows.add(known == null ? assessor.at(size) : known);
     }
     Set<Caveat> caveats = new LinkedHashSet<>(grade.caveats());
     for (Assessment<P> row : rows) {
       if (row.exists() && row.nominalMargin() >= 0.0) {
-        row.cases().get(0).responses().forEach(r -> caveats.addAll(r.caveats()));
+        caveats.addAll(Candidates.caveats(row));
       }
     }
     return new Window<>(
@@ -71,33 +75,8 @@ final class Scan<P extends Part<P>> {
         samples,
         List.copyOf(caveats),
         assessor.responses(),
-        alternatives);
-  }
-
-  private List<Length> realisable(List<Interval> nominal, List<Interval> sure) {
-    List<Length> sizes = question.listedSizes();
-    if (sizes.isEmpty()) {
-      Feature.Kind kind = question.part().thinnest().kind();
-      sizes = grade.process().sizes(kind, question.from(), question.to());
-    }
-    List<Length> inside =
-        sizes.stream()
-            .filter(s -> s.m() >= question.from().m() * (1 - 1e-9))
-            .filter(s -> s.m() <= question.to().m() * (1 + 1e-9))
-            .toList();
-    return sizes.isEmpty() ? spread(nominal, sure) : inside;
-  }
-
-  /** Where any size can be made: evenly spread ones and the middles of the windows. */
-  private List<Length> spread(List<Interval> nominal, List<Interval> sure) {
-    List<Length> sizes = new ArrayList<>();
-    double ratio = question.to().ratioTo(question.from());
-    for (int i = 0; i < SPREAD; i++) {
-      sizes.add(question.from().times(Math.pow(ratio, i / (SPREAD - 1.0))));
-    }
-    nominal.forEach(w -> sizes.add(w.from().plus(w.to()).times(0.5)));
-    sure.forEach(w -> sizes.add(w.from().plus(w.to()).times(0.5)));
-    return sizes.stream().distinct().sorted().toList();
+        alternatives,
+        impossible);
   }
 
   private List<Interval> intervals(
@@ -112,7 +91,7 @@ final class Scan<P extends Part<P>> {
       } else if (!inside && start != null) {
         found.add(new Interval(start, root(samples.get(i - 1).size(), here, margin)));
         start = null;
-      } else if (!inside && i > 0 && i < samples.size() - 1) {
+      } else if (!inside) {
         narrow(samples, i, margin).ifPresent(found::add);
       }
     }
@@ -122,21 +101,45 @@ final class Scan<P extends Part<P>> {
     return found;
   }
 
-  /** A window narrower than the spacing shows as a peak of the margin just below zero. */
+  /**
+   * A window narrower than the spacing shows as a peak of the margin just below zero; at an end of
+   * the range the peak may lie in the last spacing.
+   */
   private Optional<Interval> narrow(
       List<Assessment<P>> samples, int i, ToDoubleFunction<Assessment<P>> margin) {
-    double before = margin.applyAsDouble(samples.get(i - 1));
+    int left = Math.max(0, i - 1);
+    int right = Math.min(samples.size() - 1, i + 1);
+    double before = margin.applyAsDouble(samples.get(left));
     double here = margin.applyAsDouble(samples.get(i));
-    double after = margin.applyAsDouble(samples.get(i + 1));
-    // margins are nearly straight in ln(size): a peak cannot rise much more than its neighbours do
-    double rise = Math.max(here - before, here - after);
-    if (here < before || here < after || before >= 0.0 || after >= 0.0 || here + rise < 0.0) {
+    double after = margin.applyAsDouble(samples.get(right));
+    if (here < before || here < after || Math.max(before, after) >= 0.0) {
       return Optional.empty();
     }
-    Length below = samples.get(i - 1).size();
-    Length above = samples.get(i + 1).size();
+    if (here + rise(samples, i, margin) < 0.0) {
+      return Optional.empty();
+    }
+    Length below = samples.get(left).size();
+    Length above = samples.get(right).size();
     return peak(below, above, margin)
         .map(top -> new Interval(root(below, top, margin), root(top, above, margin)));
+  }
+
+  /**
+   * How much a peak beside a sample can rise: margins are nearly straight in ln(size), so no more
+   * than the steepest slope nearby over the wider spacing.
+   */
+  private static <P> double rise(
+      List<Assessment<P>> samples, int i, ToDoubleFunction<Assessment<P>> margin) {
+    double slope = 0.0;
+    double spacing = 0.0;
+    for (int k = Math.max(1, i - 1); k <= Math.min(samples.size() - 1, i + 2); k++) {
+      Assessment<P> a = samples.get(k - 1);
+      Assessment<P> b = samples.get(k);
+      double step = Math.log(b.size().ratioTo(a.size()));
+      slope = Math.max(slope, Math.abs(margin.applyAsDouble(b) - margin.applyAsDouble(a)) / step);
+      spacing = Math.max(spacing, step);
+    }
+    return slope * spacing;
   }
 
   /** A size with a margin not below zero between two others, by golden section. */
@@ -186,11 +189,11 @@ final class Scan<P extends Part<P>> {
       return Candidates.impossible(row);
     }
     double[] shares = row.probabilities();
-    Response first = row.cases().get(0).responses().get(0);
-    ScaledValue strain = first.strain();
+    List<Response> responses = row.cases().get(0).responses();
+    ScaledValue strain = Candidates.largestStrain(responses);
     return new Candidate(
         row.size(),
-        Candidates.banded(first.load(), row.factors()),
+        Candidates.banded(responses.get(0).load(), row.factors()),
         Candidates.banded(strain, row.factors()),
         row.nominalMargin() >= 0.0,
         row.verdict(),
@@ -200,6 +203,6 @@ final class Scan<P extends Part<P>> {
         Candidates.life(question.survival(), strain),
         part.printedVolume(),
         part.printedVolume().times(grade.density()),
-        first.caveats());
+        List.copyOf(Candidates.caveats(row)));
   }
 }

@@ -34,9 +34,15 @@ final class TestPrints<P extends Part<P>> {
 
   TestPrints(Question<P> asked, Grade grade, List<Assessment<P>> rows) {
     this.grade = grade;
-    this.rows = rows;
-    this.lifeOpen = asked.survival().cycles() > 1.0 && rows.stream().anyMatch(this::lifeOpen);
-    this.question = lifeOpen ? asked.survive(asked.survival().by(tested(asked.survival()))) : asked;
+    this.lifeOpen = asked.survival().cycles() > 1.0 && rows.stream().anyMatch(TestPrints::lifeOpen);
+    if (lifeOpen) {
+      this.question = asked.survive(asked.survival().by(tested(asked.survival(), rows)));
+      Assessor<P> assessor = new Assessor<>(question, grade);
+      this.rows = rows.stream().map(r -> assessor.at(r.size())).toList();
+    } else {
+      this.question = asked;
+      this.rows = rows;
+    }
   }
 
   /** The question, with a life law just long enough where life is held open by a placeholder. */
@@ -44,22 +50,29 @@ final class TestPrints<P extends Part<P>> {
     return question;
   }
 
-  private boolean lifeOpen(Assessment<P> row) {
+  /** The rows as that question sees them. */
+  List<Assessment<P>> rows() {
+    return rows;
+  }
+
+  private static boolean lifeOpen(Assessment<?> row) {
     return row.criteria().stream()
         .anyMatch(c -> c.placeholder() && c.sureMargin(row.cholesky()) < 0.0);
   }
 
   /** A life law as a test at the largest strain of the rows would give it, just long enough. */
-  private LifeLaw tested(Survival demand) {
+  private static <P> LifeLaw tested(Survival demand, List<Assessment<P>> rows) {
     double strain = LEAST_STRAIN;
     double half = 0.0;
     for (Assessment<P> row : rows) {
       for (CaseResult each : row.cases()) {
-        strain = Math.max(strain, each.responses().get(0).strain().nominal());
+        strain = Math.max(strain, Candidates.largestStrain(each.responses()).nominal());
         for (Criterion c : each.criteria()) {
           if (c.placeholder()) {
             double rest = c.narrowed(Factor.LIFE, 0.0).half(row.cholesky(), true);
-            half = Math.max(half, Math.hypot(rest, Math.log(TESTED_BAND)));
+            double scatter = Factors.COVERAGE * row.factors().sigma(Factor.LIFE);
+            double life = Math.hypot(Math.log(TESTED_BAND), scatter);
+            half = Math.max(half, Math.hypot(rest, life));
           }
         }
       }

@@ -28,6 +28,7 @@ public final class Window<P extends Part<P>> {
   private final List<Caveat> caveats;
   private final int effort;
   private final List<Window<P>> alternatives;
+  private final List<String> impossible;
 
   Window(
       Question<P> question,
@@ -39,7 +40,8 @@ public final class Window<P extends Part<P>> {
       List<Assessment<P>> samples,
       List<Caveat> caveats,
       int effort,
-      List<Window<P>> alternatives) {
+      List<Window<P>> alternatives,
+      List<String> impossible) {
     this.question = question;
     this.grade = grade;
     this.nominal = List.copyOf(nominal);
@@ -50,6 +52,7 @@ public final class Window<P extends Part<P>> {
     this.caveats = List.copyOf(caveats);
     this.effort = effort;
     this.alternatives = List.copyOf(alternatives);
+    this.impossible = List.copyOf(impossible);
   }
 
   /**
@@ -71,7 +74,8 @@ public final class Window<P extends Part<P>> {
   }
 
   /**
-   * The sizes that meet with every factor at its median, whether the process can make them or not.
+   * The sizes that meet with every factor at its median and are not below the smallest that prints,
+   * whether the list of realisable sizes holds them or not.
    *
    * @return the intervals, rising, empty if none
    */
@@ -132,6 +136,15 @@ public final class Window<P extends Part<P>> {
    */
   public List<Window<P>> alternatives() {
     return alternatives;
+  }
+
+  /**
+   * The values of the second lever at which no part can exist.
+   *
+   * @return one sentence for each
+   */
+  public List<String> impossible() {
+    return impossible;
   }
 
   /**

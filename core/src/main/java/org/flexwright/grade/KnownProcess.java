@@ -13,6 +13,11 @@ record KnownProcess(PrintProcess of, Length bias, Length scatter, double stiffne
   }
 
   @Override
+  public boolean anySize(Feature.Kind kind) {
+    return of.anySize(kind);
+  }
+
+  @Override
   public Length smallest(Feature.Kind kind) {
     return of.smallest(kind);
   }

@@ -16,9 +16,17 @@ public interface PrintProcess {
    * @param kind what is printed
    * @param from least size wanted
    * @param to greatest size wanted
-   * @return the sizes, rising; empty if the process makes any size above its smallest
+   * @return the sizes, rising; empty if none lies there, or if {@link #anySize} says that all do
    */
   List<Length> sizes(Feature.Kind kind, Length from, Length to);
+
+  /**
+   * Whether the process makes any size above its smallest, rather than a list of sizes.
+   *
+   * @param kind what is printed
+   * @return true if sizes are free
+   */
+  boolean anySize(Feature.Kind kind);
 
   /**
    * The smallest size of a feature.

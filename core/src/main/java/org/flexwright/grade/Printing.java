@@ -112,6 +112,11 @@ public record Printing(
   }
 
   @Override
+  public boolean anySize(Feature.Kind kind) {
+    return bead.m() == 0.0;
+  }
+
+  @Override
   public Length smallest(Feature.Kind kind) {
     return switch (kind) {
       case WALL -> smallestWall;

@@ -15,6 +15,9 @@ import org.flexwright.run.RunControl;
  */
 public interface Part<P extends Part<P>> {
 
+  /** The name of the input to blame when a part cannot be asked a kind of load. */
+  String LOAD_CASE = "load case";
+
   /**
    * The response of the part in a grade.
    *
@@ -22,7 +25,8 @@ public interface Part<P extends Part<P>> {
    * @param load what is asked
    * @param run progress and stop
    * @return the response; outside a model's range it carries caveats
-   * @throws org.flexwright.InvalidInputException if the part cannot be asked this
+   * @throws org.flexwright.InvalidInputException if the part cannot be asked this; where the kind
+   *     of load is at fault the quantity named is {@link #LOAD_CASE}
    */
   Response respond(Grade grade, LoadCase load, RunControl run);
 

@@ -52,7 +52,7 @@ record Slab(Length wall, Length length, double modelBand) implements Part<Slab> 
 
   @Override
   public Response respond(Grade grade, LoadCase load, RunControl run) {
-    Require.that(load instanceof LoadCase.ToTravel, "load case", load, "a travel", "ask a force");
+    Require.that(load instanceof LoadCase.ToTravel, LOAD_CASE, load, "a travel", "ask a force");
     double d = ((LoadCase.ToTravel) load).travel().m();
     double f = force(grade.modulusAtRest().pa(), wall.m(), length.m(), d);
     double e = 1.5 * wall.m() * d / (length.m() * length.m());

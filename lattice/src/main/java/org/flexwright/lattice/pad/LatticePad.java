@@ -289,7 +289,7 @@ public record LatticePad(
       return to.travel().m();
     }
     throw new InvalidInputException(
-        "load case", load.toString(), "a travel of the loaded face", "use LoadCase.toTravel");
+        Part.LOAD_CASE, load.toString(), "a travel of the loaded face", "use LoadCase.toTravel");
   }
 
   private Exponents onLoad(Grade grade, double strain) {

@@ -225,10 +225,7 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     if (!(load instanceof LoadCase.ToHold hold)) {
       throw new InvalidInputException(
-          "load of the sleeve",
-          load.toString(),
-          "a force to hold",
-          "ask with LoadCase.toHold(...)");
+          Part.LOAD_CASE, load.toString(), "a force to hold", "ask with LoadCase.toHold(...)");
     }
     double force = hold.force().newtons();
     Grip g = grip(grade);

@@ -16,6 +16,7 @@ import org.flexwright.response.Channel;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.LoadPath;
 import org.flexwright.response.LogSlope;
+import org.flexwright.response.Part;
 import org.flexwright.response.Response;
 import org.flexwright.response.ScaledValue;
 import org.flexwright.run.Progress;
@@ -223,7 +224,7 @@ public record WallSpring(
    * @throws InvalidInputException if the load is no travel
    */
   public Response respond(Grade grade, LoadCase load, RunControl run, List<Caveat> reservations) {
-    double travel = travel(name, load);
+    double travel = travel(load);
     LoadPath.Builder states =
         LoadPath.of(STATES + 1, Channel.TRAVEL, Channel.FORCE, Channel.STRAIN);
     states.add(0.0, 0.0, 0.0);
@@ -254,17 +255,16 @@ public record WallSpring(
   /**
    * The travel of a load case.
    *
-   * @param name the part, for the message
    * @param load the load case
    * @return the travel in metres
    * @throws InvalidInputException if the load is no travel
    */
-  private static double travel(String name, LoadCase load) {
+  private static double travel(LoadCase load) {
     if (load instanceof LoadCase.ToTravel to) {
       return to.travel().m();
     }
     throw new InvalidInputException(
-        "load of the " + name,
+        Part.LOAD_CASE,
         load.toString(),
         "a travel",
         "ask with LoadCase.toTravel(...), or take an inflated part");

@@ -164,7 +164,7 @@ final class BellowsTest {
         .hasMessageContaining("solid");
     assertThatThrownBy(() -> NECK.respond(Grades.linear(0.49), LoadCase.toHold(Force.newtons(5))))
         .isInstanceOf(InvalidInputException.class)
-        .hasMessageContaining("load of the U bellows is until it holds 5 N")
+        .hasMessageContaining("load case is until it holds 5 N")
         .hasMessageContaining("toTravel");
   }
 
