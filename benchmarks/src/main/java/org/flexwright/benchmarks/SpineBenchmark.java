@@ -13,6 +13,7 @@ import org.flexwright.lattice.pad.Face;
 import org.flexwright.lattice.pad.LatticePad;
 import org.flexwright.quantity.Force;
 import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Stiffness;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Response;
 import org.flexwright.shells.bellows.Bellows;
@@ -83,6 +84,12 @@ public class SpineBenchmark {
   @Benchmark
   public Response strip() {
     return strip.respond(grade, travel);
+  }
+
+  /** One closed form without path, exponents and caveats. */
+  @Benchmark
+  public Stiffness bellowsStiffness() {
+    return bellows.stiffness(grade);
   }
 
   /** A bellows with its two interpolated factors. */
