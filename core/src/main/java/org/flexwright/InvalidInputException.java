@@ -11,9 +11,16 @@ public final class InvalidInputException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
+  /** The name of the refused input. */
   private final String quantity;
+
+  /** The value as given, with its unit. */
   private final String value;
+
+  /** What would have been allowed. */
   private final String allowed;
+
+  /** What to do, or an empty text. */
   private final String advice;
 
   /**

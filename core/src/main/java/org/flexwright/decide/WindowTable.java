@@ -25,6 +25,7 @@ final class WindowTable {
           "worst",
           "strain",
           "life",
+          "volume",
           "mass",
           "verdict",
           "binds"
@@ -41,6 +42,7 @@ final class WindowTable {
             Text.percent(c.leastProbability()),
             c.strain().channel().show(c.strain().nominal()),
             c.life(),
+            c.printedVolume().toString(),
             c.mass().toString(),
             c.verdict().toString(),
             c.binds()

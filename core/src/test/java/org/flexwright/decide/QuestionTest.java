@@ -348,7 +348,8 @@ class QuestionTest {
   void theTableShowsWhatAPersonWeighs() {
     String table = ask(0.02, 0.2).answer(grade(1.3, 0.05, 0.04)).table();
     assertThat(table.lines().findFirst().orElseThrow())
-        .contains("wall", "force", "band", "P(meets)", "strain", "mass", "verdict", "binds");
+        .contains(
+            "wall", "force", "band", "P(meets)", "strain", "volume", "mass", "verdict", "binds");
     assertThat(table.lines()).hasSize(14);
     assertThat(table).contains("0.9 mm").contains("meets").contains("fails");
   }

@@ -118,7 +118,7 @@ class LatticePadPropertiesTest {
     assertThat(r.toString()).isNotBlank();
   }
 
-  @Property(tries = 2000, seed = "20260102")
+  @Property(tries = 5000, seed = "20260102")
   void modulusStaysInItsBracket(@ForAll("cases") Case c) {
     Estimate<Pressure> e = c.pad().modulus(c.grade());
     assertThat(e.low().pa()).isPositive();
@@ -126,7 +126,7 @@ class LatticePadPropertiesTest {
     assertThat(e.nominal().compareTo(e.high())).isLessThanOrEqualTo(0);
   }
 
-  @Property(tries = 1000, seed = "20260103")
+  @Property(tries = 5000, seed = "20260103")
   void twiceTheSizeCarriesFourTimesTheLoad(@ForAll("cases") Case c) {
     LatticePad p = c.pad();
     LatticePad twice =
@@ -146,7 +146,7 @@ class LatticePadPropertiesTest {
     assertThat(two.strain().nominal() / one.strain().nominal()).isCloseTo(1.0, within(1e-9));
   }
 
-  @Property(tries = 1000, seed = "20260104")
+  @Property(tries = 5000, seed = "20260104")
   void thickerStrutsAreStiffer(@ForAll("cases") Case c) {
     LatticePad p = c.pad();
     Length thinner = p.strut().times(0.98);
@@ -154,7 +154,7 @@ class LatticePadPropertiesTest {
     assertThat(p.strut(thinner).respond(c.grade(), c.load()).load().nominal()).isLessThan(thick);
   }
 
-  @Property(tries = 1000, seed = "20260105")
+  @Property(tries = 5000, seed = "20260105")
   void morePathIsMoreForce(@ForAll("cases") Case c) {
     Response r = c.pad().respond(c.grade(), c.load());
     double[] force = r.path().values(Channel.FORCE);
