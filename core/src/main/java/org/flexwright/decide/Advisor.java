@@ -54,21 +54,20 @@ final class Advisor<P extends Part<P>> {
     tests.life(restIsSure).ifPresent(levers::add);
     if (!restIsSure) {
       levers.addAll(tests.levers());
-      size().ifPresent(levers::add);
       Grade strip = grade.measuredModulus(1.0, STRIP_BAND);
+      boolean fits = bandFits(grade);
       // where the strip alone is enough, no dimension needs to move with it
-      Assessor<P> tested = new Assessor<>(question, strip);
-      boolean stripAlone =
-          rows.stream().anyMatch(r -> tested.at(r.size()).verdict() == Verdict.MEETS);
+      boolean fitsWithStrip = bandFits(strip) && !alone(strip);
+      if (fits) {
+        size().ifPresent(levers::add);
+      }
       for (Lever<P> lever : question.part().levers()) {
         if (!lever.name().equals(question.lever().name())) {
-          dimension(lever, grade, "")
-              .or(
-                  () ->
-                      stripAlone
-                          ? Optional.empty()
-                          : dimension(lever, strip, " and a strip tested to x/ 1.1"))
-              .ifPresent(levers::add);
+          Optional<Advice<P>> move = fits ? dimension(lever, grade, "") : Optional.empty();
+          if (move.isEmpty() && fitsWithStrip) {
+            move = dimension(lever, strip, " and a strip tested to x/ 1.1");
+          }
+          move.ifPresent(levers::add);
         }
       }
       limit().ifPresent(levers::add);
@@ -88,11 +87,14 @@ final class Advisor<P extends Part<P>> {
     return advice.question().listedSizes().stream().anyMatch(assessor::sure);
   }
 
+  /** Whether a better known grade makes a row sure without anything else. */
+  private boolean alone(Grade known) {
+    Assessor<P> assessor = new Assessor<>(question, known);
+    return rows.stream().anyMatch(r -> assessor.sure(r.size()));
+  }
+
   /** A size between the realisable ones, where the sure window is. */
   private Optional<Advice<P>> size() {
-    if (!bandFits(grade)) {
-      return Optional.empty();
-    }
     return question.single().answer(grade).sure().stream()
         .findFirst()
         .map(w -> size(w.from().plus(w.to()).times(0.5)));
@@ -122,9 +124,6 @@ final class Advisor<P extends Part<P>> {
   /** The nearest value of another dimension at which a realisable size is sure. */
   private Optional<Advice<P>> dimension(Lever<P> lever, Grade in, String besides) {
     double now = lever.of(question.part()).m();
-    if (!bandFits(in) || opens(lever, in, now)) {
-      return Optional.empty(); // knowledge alone does it, the dimension adds nothing
-    }
     double before = 1.0;
     for (double ratio : RATIOS) {
       for (double r : new double[] {ratio, 1.0 / ratio}) {

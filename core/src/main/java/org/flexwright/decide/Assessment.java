@@ -50,13 +50,7 @@ record Assessment<P>(
 
   /** Margin of the demands that a placeholder does not hold open. */
   double sureMarginWithoutPlaceholders() {
-    double least = printMargin;
-    for (Criterion c : criteria()) {
-      if (!c.placeholder()) {
-        least = Math.min(least, c.sureMargin(cholesky));
-      }
-    }
-    return least;
+    return sureMarginWith(UnaryOperator.identity());
   }
 
   /** The same with every demand changed, as by better knowledge. */
