@@ -15,6 +15,7 @@ module org.flexwright.core {
   exports org.flexwright.run;
   exports org.flexwright.evidence;
   exports org.flexwright.hardness;
+  exports org.flexwright.hardness.contact;
   exports org.flexwright.hardness.relation;
   exports org.flexwright.law;
   exports org.flexwright.grade;

@@ -12,6 +12,7 @@ final class CoreRulesTest extends ModuleRules {
           "run",
           "evidence",
           "numeric",
+          "hardness.contact",
           "hardness",
           "hardness.relation",
           "law",

@@ -28,7 +28,10 @@ import org.flexwright.internal.Text;
  * conversion.
  *
  * <p>The tolerance is carried through both ends of the band; the larger half is kept, so that the
- * converted band covers the whole band of the reading.
+ * converted band covers the whole band of the reading. The conversions "with scatter" add that of
+ * the chart: 3 points of D (0.15 D below 20 D), since a property sheet pairs 96 A with 45 D where the
+ * chart has 48, and linear contact of the rounded cone misses it by up to 3 points between 60 and 90
+ * A; 3 points of OO, and 8 below 70 OO, by which linear contact misses that column.
  *
  * <pre>{@code
  * HardnessChart.toShoreD(ShoreA.of(95))      // 46 Shore D
@@ -39,10 +42,21 @@ public final class HardnessChart {
   private static final String MODEL = "hardness comparison chart";
   private static final double TOP_D = 58.0;
 
+  // half the whole band of the chart, in points, and where it changes
+  private static final double SCATTER_D = 3.0;
+  private static final double D_BEGINS = 20.0;
+  private static final double SCATTER_OO = 3.0;
+  private static final double SCATTER_OO_SOFT = 8.0;
+  private static final double OO_BELONGS = 70.0;
+
   private static final Source SOURCE =
       Source.read(
           "common durometer comparison chart: Shore D column in one public copy, one point of it in"
               + " a second, Shore OO column in two that agree");
+  private static final Source SCATTER_SOURCE =
+      Source.derived(
+          "misses of the comparison chart: a polyurethane sheet with 96 A and 45 D, a public note"
+              + " with 95 A and 45 D, linear contact of the indenters");
   private static final Source IRHD_SOURCE =
       Source.read("handbook chapter on hardness: Shore A about equal to IRHD between 30 and 80");
   private static final ValidityRange RANGE_A =
@@ -119,17 +133,103 @@ public final class HardnessChart {
   }
 
   /**
-   * Shore A as points of the soft scale OO, one way and without tolerance.
+   * Shore A as Shore D, the tolerance widened by the scatter of the chart.
+   *
+   * @param reading the reading on scale A
+   * @return the reading on scale D
+   */
+  public static ShoreD toShoreDWithScatter(ShoreA reading) {
+    ShoreD d = toShoreD(reading);
+    return d.plusMinus(Math.hypot(d.tolerance(), scatterOnD(d.points())));
+  }
+
+  /**
+   * Shore D as Shore A, the tolerance widened by the scatter of the chart.
+   *
+   * @param reading the reading on scale D, below 58 points
+   * @return the reading on scale A
+   * @throws org.flexwright.InvalidInputException at 58 Shore D and above, where scale A has ended
+   */
+  public static ShoreA toShoreAWithScatter(ShoreD reading) {
+    double scatter = scatterOnD(reading.points());
+    return toShoreA(reading.plusMinus(Math.hypot(reading.tolerance(), scatter)));
+  }
+
+  /**
+   * Shore A as a reading of the soft scale OO.
    *
    * @param reading the reading on scale A, 5 to 80 points
-   * @return the points on scale OO, 45 to 98
+   * @return the reading on scale OO, 45 to 98 points, with the tolerance carried over
    * @throws org.flexwright.InvalidInputException outside 5 to 80 Shore A, where the chart has no
    *     Shore OO
    */
-  public static double pointsOnShoreOo(ShoreA reading) {
-    return A_TO_OO.at(
+  public static DurometerReading toShoreOo(ShoreA reading) {
+    double a =
         Require.between(
-            "Shore A reading to convert to Shore OO", reading.points(), 5.0, 80.0, "points"));
+            "Shore A reading to convert to Shore OO", reading.points(), 5.0, 80.0, "points");
+    double points = A_TO_OO.at(a);
+    double low = A_TO_OO.at(Math.max(reading.low(), 5.0));
+    double high = A_TO_OO.at(Math.min(reading.high(), 80.0));
+    return new DurometerReading(
+        Durometer.SHORE_OO, points, Math.max(points - low, high - points));
+  }
+
+  /**
+   * Shore OO as Shore A.
+   *
+   * @param reading a reading of a type OO durometer, 45 to 98 points
+   * @return the reading on scale A with the tolerance carried over
+   * @throws org.flexwright.InvalidInputException for another durometer, or outside 45 to 98 Shore
+   *     OO, where the chart ends
+   */
+  public static ShoreA toShoreA(DurometerReading reading) {
+    Require.that(
+        reading.durometer() == Durometer.SHORE_OO,
+        "reading to convert to Shore A",
+        reading,
+        "a reading of a type OO durometer",
+        "take the modulus by LinearContact");
+    double oo =
+        Require.between(
+            "Shore OO reading to convert to Shore A", reading.points(), 45.0, 98.0, "points");
+    double points = A_TO_OO.placeOf(oo);
+    double low = A_TO_OO.placeOf(Math.max(reading.low(), 45.0));
+    double high = A_TO_OO.placeOf(Math.min(reading.high(), 98.0));
+    return new ShoreA(points, Math.max(points - low, high - points));
+  }
+
+  /**
+   * Shore A as a reading of the scale OO, the tolerance widened by the scatter of the chart.
+   *
+   * @param reading the reading on scale A, 5 to 80 points
+   * @return the reading on scale OO, 45 to 98 points
+   * @throws org.flexwright.InvalidInputException outside 5 to 80 Shore A, where the chart has no
+   *     Shore OO
+   */
+  public static DurometerReading toShoreOoWithScatter(ShoreA reading) {
+    DurometerReading oo = toShoreOo(reading);
+    return oo.plusMinus(Math.hypot(oo.tolerance(), scatterOnOo(oo.points())));
+  }
+
+  /**
+   * Shore OO as Shore A, the tolerance widened by the scatter of the chart.
+   *
+   * @param reading a reading of a type OO durometer, 45 to 98 points
+   * @return the reading on scale A
+   * @throws org.flexwright.InvalidInputException for another durometer, or outside 45 to 98 Shore
+   *     OO, where the chart ends
+   */
+  public static ShoreA toShoreAWithScatter(DurometerReading reading) {
+    double scatter = scatterOnOo(reading.points());
+    return toShoreA(reading.plusMinus(Math.hypot(reading.tolerance(), scatter)));
+  }
+
+  private static double scatterOnD(double pointsOnD) {
+    return Math.min(SCATTER_D, pointsOnD * (SCATTER_D / D_BEGINS));
+  }
+
+  private static double scatterOnOo(double pointsOnOo) {
+    return pointsOnOo < OO_BELONGS ? SCATTER_OO_SOFT : SCATTER_OO;
   }
 
   /**
@@ -148,6 +248,15 @@ public final class HardnessChart {
    */
   public static Source source() {
     return SOURCE;
+  }
+
+  /**
+   * Where the scatter of the chart comes from.
+   *
+   * @return the source
+   */
+  public static Source scatterSource() {
+    return SCATTER_SOURCE;
   }
 
   /**

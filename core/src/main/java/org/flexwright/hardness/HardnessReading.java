@@ -7,8 +7,8 @@ package org.flexwright.hardness;
  * not enter at all, and neither says anything about a modulus. The tolerance is the half width of
  * the whole band of the reading, two standard deviations.
  *
- * <p>Not open to users: a reading on another scale is converted first. All readings are immutable
- * and thread-safe.
+ * <p>Not open to users: a reading on another scale, a {@link DurometerReading}, is converted first.
+ * All readings are immutable and thread-safe.
  */
 public sealed interface HardnessReading permits ShoreA, ShoreD, Irhd {
 
@@ -40,7 +40,7 @@ public sealed interface HardnessReading permits ShoreA, ShoreD, Irhd {
    * @return points of the scale
    */
   default double low() {
-    return Math.max(points() - tolerance(), Math.min(points(), Scale.LOWEST));
+    return Scale.low(points(), tolerance());
   }
 
   /**
@@ -50,6 +50,6 @@ public sealed interface HardnessReading permits ShoreA, ShoreD, Irhd {
    * @return points of the scale
    */
   default double high() {
-    return Math.min(points() + tolerance(), Math.max(points(), Scale.HIGHEST));
+    return Scale.high(points(), tolerance());
   }
 }

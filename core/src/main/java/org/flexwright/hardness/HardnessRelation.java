@@ -1,6 +1,5 @@
 package org.flexwright.hardness;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
@@ -77,23 +76,7 @@ public interface HardnessRelation {
    * @throws InvalidInputException if no reading of the scale has this modulus
    */
   default double points(Pressure modulus) {
-    double least = 1e-6;
-    double most = 100.0 - 1e-6;
-    double low = modulus(least).pa();
-    double high = modulus(most).pa();
-    if (!(modulus.pa() >= low && modulus.pa() <= high)) {
-      throw new InvalidInputException(
-          "modulus for " + name(),
-          modulus.toString(),
-          Pressure.pa(low) + " to " + Pressure.pa(high),
-          "use a relation on a softer or a harder scale");
-    }
-    if (modulus.pa() == low || modulus.pa() == high) {
-      return modulus.pa() == low ? least : most;
-    }
-    double target = Math.log(modulus.pa());
-    return new BrentSolver(1e-15, 1e-11)
-        .solve(500, s -> Math.log(modulus(s).pa()) - target, least, most);
+    return Scale.solve(name(), this::modulus, modulus);
   }
 
   /**

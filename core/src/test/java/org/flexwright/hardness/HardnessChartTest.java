@@ -34,10 +34,15 @@ class HardnessChartTest {
         switch (c.text("to")) {
           case "D" -> HardnessChart.toShoreD(ShoreA.of(c.input("shore_a"))).points();
           case "A" -> HardnessChart.toShoreA(ShoreD.of(c.input("shore_d"))).points();
-          default -> HardnessChart.pointsOnShoreOo(ShoreA.of(c.input("shore_a")));
+          case "A from OO" -> HardnessChart.toShoreA(oo(c.input("shore_oo"))).points();
+          default -> HardnessChart.toShoreOo(ShoreA.of(c.input("shore_a"))).points();
         };
     TABLE.check(c, value);
     assertThat(value).isEqualTo(c.published());
+  }
+
+  private static DurometerReading oo(double points) {
+    return DurometerReading.of(Durometer.SHORE_OO, points);
   }
 
   @Property(seed = "11")
@@ -81,7 +86,7 @@ class HardnessChartTest {
         .hasMessage(
             "Shore D reading to convert is 58 points, allowed is below 58 points, which is 100"
                 + " Shore A; stay on Shore D, scale A has ended there");
-    assertThatThrownBy(() -> HardnessChart.pointsOnShoreOo(ShoreA.of(4)))
+    assertThatThrownBy(() -> HardnessChart.toShoreOo(ShoreA.of(4)))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("allowed is 5 to 80 points");
   }
@@ -95,5 +100,72 @@ class HardnessChartTest {
     assertThat(HardnessChart.irhdRange().high()).isEqualTo(80.0);
     assertThat(HardnessChart.source().toString()).contains("comparison chart");
     assertThat(HardnessChart.topOfShoreD()).isEqualTo(58.0);
+  }
+
+  @Property(seed = "13")
+  void thereAndBackOverShoreOo(@ForAll @DoubleRange(min = 5, max = 80) double a) {
+    DurometerReading there = HardnessChart.toShoreOo(ShoreA.of(a));
+    assertThat(HardnessChart.toShoreA(there).points()).isCloseTo(a, within(1e-10));
+  }
+
+  // the pairs that miss the chart most, and the copies of it that were read
+  @Test
+  void scatterCoversThePairsThatWereRead() {
+    double[][] pairs = {{96, 45}, {95, 45}, {95, 46}, {70, 22}};
+    for (double[] pair : pairs) {
+      ShoreD d = HardnessChart.toShoreDWithScatter(ShoreA.of(pair[0]));
+      assertThat(pair[1]).isBetween(d.points() - d.tolerance() - 0.1, d.high());
+      ShoreA a = HardnessChart.toShoreAWithScatter(ShoreD.of(pair[1]));
+      assertThat(pair[0]).isBetween(a.low(), a.high());
+    }
+  }
+
+  @Test
+  void scatterWidensTheToleranceAndKeepsThePoints() {
+    ShoreA reading = ShoreA.of(85).plusMinus(5);
+    ShoreD plain = HardnessChart.toShoreD(reading);
+    ShoreD wide = HardnessChart.toShoreDWithScatter(reading);
+    assertThat(wide.points()).isEqualTo(plain.points());
+    assertThat(wide.tolerance()).isCloseTo(Math.hypot(6, 3), within(1e-12));
+    assertThat(HardnessChart.toShoreDWithScatter(ShoreA.of(50)).tolerance())
+        .isCloseTo(12 * 3.0 / 20, within(1e-12));
+    ShoreA back = HardnessChart.toShoreAWithScatter(ShoreD.of(46));
+    assertThat(back.points()).isEqualTo(95);
+    assertThat(back.tolerance()).isBetween(1.0, 3.0);
+    assertThat(HardnessChart.toShoreOoWithScatter(ShoreA.of(60)).tolerance()).isEqualTo(3);
+    assertThat(HardnessChart.toShoreOoWithScatter(ShoreA.of(10)).tolerance()).isEqualTo(8);
+    assertThat(HardnessChart.toShoreAWithScatter(oo(80)).tolerance())
+        .isGreaterThan(HardnessChart.toShoreA(oo(80).plusMinus(1)).tolerance());
+    assertThat(HardnessChart.scatterSource().toString()).contains("derived");
+  }
+
+  // where linear contact of both indenters puts the other scale
+  @Test
+  void scatterIsWhatLinearContactMisses() {
+    LinearContact a = LinearContact.of(Durometer.SHORE_A);
+    LinearContact d = LinearContact.of(Durometer.SHORE_D);
+    LinearContact oo = LinearContact.of(Durometer.SHORE_OO);
+    for (double points = 60; points <= 90; points += 5) {
+      ShoreD chart = HardnessChart.toShoreDWithScatter(ShoreA.of(points));
+      assertThat(d.points(a.modulus(points)))
+          .isCloseTo(chart.points(), within(chart.tolerance() + 0.5));
+    }
+    for (double points = 5; points <= 80; points += 5) {
+      DurometerReading chart = HardnessChart.toShoreOoWithScatter(ShoreA.of(points));
+      assertThat(oo.points(a.modulus(points)))
+          .as("%s A", points)
+          .isCloseTo(chart.points(), within(chart.tolerance()));
+    }
+  }
+
+  @Test
+  void offTheColumnOfShoreOo() {
+    assertThatThrownBy(() -> HardnessChart.toShoreA(oo(44)))
+        .isInstanceOf(InvalidInputException.class)
+        .hasMessageContaining("allowed is 45 to 98 points");
+    DurometerReading other = DurometerReading.of(Durometer.SHORE_O, 60);
+    assertThatThrownBy(() -> HardnessChart.toShoreA(other))
+        .isInstanceOf(InvalidInputException.class)
+        .hasMessageContaining("allowed is a reading of a type OO durometer");
   }
 }

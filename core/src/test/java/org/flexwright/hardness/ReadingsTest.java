@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.flexwright.InvalidInputException;
-import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Force;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -90,6 +91,31 @@ class ReadingsTest {
         .hasToString("Shore A durometer, 0.55 N to 8.05 N, extension 2.5 mm");
   }
 
+  @Test
+  void readingOfAnyType() {
+    DurometerReading soft = DurometerReading.of(Durometer.SHORE_OO, 50).plusMinus(3);
+    assertThat(soft).hasToString("50 +- 3 Shore OO");
+    assertThat(soft.low()).isEqualTo(47);
+    assertThat(soft.plusMinus(80).high()).isEqualTo(99.5);
+    for (double points : new double[] {0, 100, Double.NaN}) {
+      assertThatThrownBy(() -> DurometerReading.of(Durometer.SHORE_E, points))
+          .isInstanceOf(InvalidInputException.class)
+          .hasMessageStartingWith("Shore E reading is ");
+    }
+    assertThatThrownBy(() -> soft.plusMinus(-1)).isInstanceOf(InvalidInputException.class);
+  }
+
+  @Test
+  void readingsOfDifferentTimesDoNotCompare() {
+    assertThat(ReadingTime.AT_ONCE.comparedWith(ReadingTime.AT_ONCE)).isEmpty();
+    assertThat(ReadingTime.AFTER_15_S.comparedWith(ReadingTime.AT_ONCE))
+        .isEqualTo(ReadingTime.AT_ONCE.comparedWith(ReadingTime.AFTER_15_S));
+    assertThat(ReadingTime.AT_ONCE.comparedWith(ReadingTime.AFTER_3_S).orElseThrow().message())
+        .startsWith("after 3 s a reading is lower than after 1 s");
+    assertThat(ReadingTime.AFTER_15_S.seconds()).isEqualTo(15);
+    assertThat(ReadingTime.AFTER_15_S).hasToString("read after 15 s");
+  }
+
   // spring: ASTM D2240, from memory (the preload of 56 gf read in a second text)
   @Test
   void springOfTheStandard() {
@@ -97,15 +123,28 @@ class ReadingsTest {
     assertThat(Durometer.SHORE_A.springForce(100).newtons()).isEqualTo(8.05);
     assertThat(Durometer.SHORE_D.springForce(0).newtons()).isZero();
     assertThat(Durometer.SHORE_D.springForce(100).newtons()).isEqualTo(44.45);
+    assertThat(Durometer.SHORE_A.leastThickness().mm()).isEqualTo(6);
+    assertThat(Durometer.SHORE_M.leastThickness().mm()).isEqualTo(1.5);
+    assertThat(Durometer.SHORE_D.source().toString()).contains("D2240").contains("memory");
   }
 
+  // total force at 100 points as the standard lists it, from memory
   @Test
-  void indenterOfTheStandard() {
-    assertThat(Durometer.SHORE_A.tipRadius().mm()).isCloseTo(0.395, within(1e-12));
-    assertThat(Durometer.SHORE_A.halfAngle().degrees()).isCloseTo(17.5, within(1e-12));
-    assertThat(Durometer.SHORE_D.tipRadius().mm()).isCloseTo(0.1, within(1e-12));
-    assertThat(Durometer.SHORE_D.halfAngle().degrees()).isCloseTo(15.0, within(1e-12));
-    assertThat(Durometer.SHORE_D.source().toString()).contains("D2240").contains("memory");
+  void fullForceOfEveryType() {
+    Map<Durometer, Double> full =
+        Map.of(
+            Durometer.SHORE_B, 8.05,
+            Durometer.SHORE_C, 44.45,
+            Durometer.SHORE_DO, 44.45,
+            Durometer.SHORE_O, 8.05,
+            Durometer.SHORE_OO, 1.111,
+            Durometer.SHORE_OOO, 1.111,
+            Durometer.SHORE_OOO_S, 1.932,
+            Durometer.SHORE_E, 8.05,
+            Durometer.SHORE_M, 0.764,
+            Durometer.SHORE_AO, 8.05);
+    full.forEach(
+        (type, n) -> assertThat(type.springForce(100).newtons()).isCloseTo(n, within(1e-9)));
   }
 
   @ParameterizedTest
@@ -115,10 +154,15 @@ class ReadingsTest {
     assertThat(type.indentation(100).mm()).isZero();
     for (double h = 0; h <= 100; h += 2.5) {
       assertThat(type.points(type.indentation(h))).isCloseTo(h, within(1e-12));
+      assertThat(type.points(type.springForce(h))).isCloseTo(h, within(1e-12));
     }
-    assertThatThrownBy(() -> type.points(Length.mm(2.6)))
+    assertThatThrownBy(() -> type.points(type.extension().times(1.04)))
         .isInstanceOf(InvalidInputException.class)
-        .hasMessageContaining("indentation is 2.6 mm, allowed is 0 to 2.5 mm");
+        .hasMessageContaining("indentation is ")
+        .hasMessageContaining("allowed is 0 to " + type.extension());
+    assertThatThrownBy(() -> type.points(Force.newtons(50)))
+        .isInstanceOf(InvalidInputException.class)
+        .hasMessageContaining("spring force is 50 N, allowed is ");
     assertThatThrownBy(() -> type.springForce(Double.NaN))
         .isInstanceOf(InvalidInputException.class);
     assertThatThrownBy(() -> type.indentation(-1)).isInstanceOf(InvalidInputException.class);

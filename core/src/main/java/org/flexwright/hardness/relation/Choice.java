@@ -34,6 +34,11 @@ final class Choice {
       double excess,
       double share) {
 
+    /** This member without a share. */
+    Member unshared() {
+      return sharing(0.0);
+    }
+
     private Member sharing(double newShare) {
       return new Member(relation, at, pascals, rubber, excess, newShare);
     }
@@ -77,7 +82,8 @@ final class Choice {
     return new Member(relation, at, pascals, rubber, excess, 0.0);
   }
 
-  private static double excess(ValidityRange range, double value) {
+  /** How far a value lies outside a range. */
+  static double excess(ValidityRange range, double value) {
     return Math.max(0.0, Math.max(range.low() - value, value - range.high()));
   }
 

@@ -1,11 +1,13 @@
 package org.flexwright.hardness.relation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Source;
+import org.flexwright.evidence.ValidityRange;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.HardnessRelation;
 import org.flexwright.hardness.Irhd;
@@ -50,6 +52,7 @@ import org.flexwright.quantity.Pressure;
  * var e = ModulusFromHardness.of(ShoreA.of(95).plusMinus(3));
  * e.spread()             // 40.96 MPa (33.76 MPa to 49.33 MPa, spread of the relations, ...)
  * System.out.println(e.table());
+ * System.out.println(e.disagreement());
  * }</pre>
  *
  * @param reading the reading
@@ -74,9 +77,32 @@ public record ModulusFromHardness(
    * @param modulus what the relation says
    * @param share its share in the nominal modulus, 0 to 1; 0 if left out
    * @param reason why it is used or left out
+   * @param range the range of the relation
+   * @param source where the relation comes from
    */
   public record Row(
-      String relation, HardnessReading at, Pressure modulus, double share, String reason) {
+      String relation,
+      HardnessReading at,
+      Pressure modulus,
+      double share,
+      String reason,
+      ValidityRange range,
+      Source source) {
+
+    private static Row of(Choice.Member m, String reason) {
+      HardnessRelation r = m.relation();
+      Pressure modulus = Pressure.pa(m.pascals());
+      return new Row(r.name(), m.at(), modulus, m.share(), reason, r.range(), r.source());
+    }
+
+    /**
+     * By how many points the reading lies outside the range of the relation.
+     *
+     * @return points of its scale, 0 inside
+     */
+    public double outside() {
+      return Choice.excess(range, at.points());
+    }
 
     /** One readable line. */
     @Override
@@ -87,6 +113,16 @@ public record ModulusFromHardness(
 
     private static String line(Object... cells) {
       return String.format(Locale.ROOT, "%-34s %-17s %-11s %6s  %s", cells);
+    }
+
+    private String compared(Pressure lowest) {
+      String where = outside() == 0.0 ? "in" : "out by " + Text.number(outside(), 2);
+      String ratio = String.format(Locale.ROOT, "%.2f", modulus.ratioTo(lowest));
+      return comparison(relation, at, modulus, ratio, where, range, source.standing());
+    }
+
+    private static String comparison(Object... cells) {
+      return String.format(Locale.ROOT, "%-34s %-17s %-11s %6s  %-11s %-27s %s", cells);
     }
   }
 
@@ -135,10 +171,10 @@ public record ModulusFromHardness(
     List<Source> sources = new ArrayList<>();
     for (Choice.Member m : choice.members()) {
       if (m.share() > 0.0) {
-        used.add(row(m, Reasons.used(m)));
+        used.add(Row.of(m, Reasons.used(m)));
         sources.add(m.relation().source());
       } else {
-        left.add(row(m, Reasons.leftOut(m, reading)));
+        left.add(Row.of(m, Reasons.leftOut(m, reading)));
       }
     }
     List<Caveat> caveats = Reasons.caveats(reading, choice, left, sources);
@@ -167,18 +203,8 @@ public record ModulusFromHardness(
   private static void addTwins(
       HardnessReading reading, List<HardnessRelation> twins, List<Row> left) {
     for (Choice.Member m : Choice.at(reading, twins).members()) {
-      left.add(
-          new Row(
-              m.relation().name(),
-              m.at(),
-              Pressure.pa(m.pascals()),
-              0.0,
-              Reasons.twin(m.relation())));
+      left.add(Row.of(m.unshared(), Reasons.twin(m.relation())));
     }
-  }
-
-  private static Row row(Choice.Member m, String reason) {
-    return new Row(m.relation().name(), m.at(), Pressure.pa(m.pascals()), m.share(), reason);
   }
 
   private static Estimate<Pressure> estimate(
@@ -215,6 +241,39 @@ public record ModulusFromHardness(
       text.append(row).append('\n');
     }
     return text.append(bands()).toString();
+  }
+
+  /**
+   * How far the relations disagree, as a table of lines: every relation that can be asked, from the
+   * softest answer to the stiffest, with its ratio to the softest, its range, whether the reading
+   * lies in it, and how its source was used.
+   *
+   * @return readable ASCII text of several lines
+   */
+  public String disagreement() {
+    List<Row> all = new ArrayList<>(used);
+    all.addAll(leftOut);
+    all.sort(Comparator.comparing(Row::modulus));
+    Pressure lowest = all.get(0).modulus();
+    StringBuilder text = new StringBuilder();
+    text.append("What the relations say at ").append(reading).append('\n');
+    text.append(
+            Row.comparison("relation", "read at", "modulus", "ratio", "range", "good for", "source"))
+        .append('\n');
+    for (Row row : all) {
+      text.append(row.compared(lowest)).append('\n');
+    }
+    return text.append("stiffest over softest: ").append(ratio(all)).append(inRange(all)).toString();
+  }
+
+  private static String inRange(List<Row> all) {
+    List<Row> good = all.stream().filter(r -> r.outside() == 0.0).toList();
+    return good.isEmpty() ? ", none in its range" : "; of those in their range: " + ratio(good);
+  }
+
+  private static String ratio(List<Row> rising) {
+    Pressure most = rising.get(rising.size() - 1).modulus();
+    return String.format(Locale.ROOT, "%.2f", most.ratioTo(rising.get(0).modulus()));
   }
 
   private String bands() {

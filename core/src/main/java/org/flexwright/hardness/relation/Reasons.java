@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
+import org.flexwright.hardness.Durometer;
 import org.flexwright.hardness.HardnessChart;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.HardnessRelation;
@@ -23,18 +24,8 @@ final class Reasons {
   private static final Source RULE =
       Source.assumption(
           "relations on rubber scales up to 80 Shore A, on Shore D from 90, both between");
-  private static final Source STANDARD =
-      Source.read("advice of test houses on ASTM D2240, discard readings below 10 and above 90");
-  private static final ValidityRange SCALE_A =
-      new ValidityRange("type A durometer", "Shore A", 10.0, 90.0, "points", STANDARD);
-  private static final ValidityRange SCALE_D =
-      new ValidityRange(
-          "type D durometer",
-          "Shore D",
-          SneddonCone.RANGE_LOW,
-          SneddonCone.RANGE_HIGH,
-          "points",
-          SneddonCone.RANGE_SOURCE);
+  private static final ValidityRange SCALE_A = Durometer.SHORE_A.range();
+  private static final ValidityRange SCALE_D = Durometer.SHORE_D.range();
   private static final ValidityRange MATERIAL =
       new ValidityRange(
           "hardness relations against moulded polyurethane",
@@ -51,17 +42,30 @@ final class Reasons {
 
   private Reasons() {}
 
-  /** The relations that repeat another. */
+  /** The relations that are not counted beside the independent ones. */
   static List<HardnessRelation> twins() {
     List<HardnessRelation> rest = new ArrayList<>(Relations.all());
     rest.removeAll(Relations.independent());
     return rest;
   }
 
+  /** Why one of them is not counted. */
   static String twin(HardnessRelation relation) {
-    return relation instanceof ShoreDFormula
-        ? "the Sneddon cone with rounded constants, counted once"
-        : "the cylinder of Gent 1958 on the radius of the flat, counted once";
+    if (relation instanceof ShoreDFormula) {
+      return "the Sneddon cone with rounded constants, counted once";
+    }
+    if (relation instanceof KunzStuder2006) {
+      return "the cylinder of Gent 1958 on the radius of the flat, counted once";
+    }
+    if (relation instanceof ContactRelation) {
+      return "the contact of Gent 1958 on the true cone, counted once";
+    }
+    if (relation instanceof LindleyTable) {
+      return "one family, black-filled natural rubber: name it to use it";
+    }
+    return relation instanceof MouldedPolyurethane
+        ? "one family, moulded polyurethane: name it to use it"
+        : "a fit that follows Gent 1958, counted once";
   }
 
   private static boolean offScaleA(ShoreD reading) {

@@ -18,8 +18,8 @@ public final class Relations {
           new IrhdProbit(),
           QiJoyceBoyce2003.onShoreA(),
           QiJoyceBoyce2003.throughShoreD(),
-          new SneddonCone(),
-          new RadiusedCone());
+          ContactRelation.sharpConeOnD(),
+          ContactRelation.roundedConeOnD());
 
   private static final List<HardnessRelation> ALL =
       List.of(
@@ -27,10 +27,15 @@ public final class Relations {
           INDEPENDENT.get(1),
           INDEPENDENT.get(2),
           new KunzStuder2006(),
+          ContactRelation.truncatedConeOnA(),
+          new BattermannKoehler1982(),
+          new ErrorFunctionFit(),
+          new LindleyTable(),
           INDEPENDENT.get(3),
           INDEPENDENT.get(4),
           INDEPENDENT.get(5),
-          new ShoreDFormula());
+          new ShoreDFormula(),
+          new MouldedPolyurethane());
 
   private Relations() {}
 
@@ -44,9 +49,11 @@ public final class Relations {
   }
 
   /**
-   * The relations that count as separate witnesses: all but {@link KunzStuder2006}, which is the
-   * flat-ended cylinder of {@link Gent1958} on another radius, and {@link ShoreDFormula}, which is
-   * the {@link SneddonCone} with rounded constants.
+   * The relations that count as separate witnesses. Not among them: {@link KunzStuder2006} and the
+   * truncated cone of {@link ContactRelation}, which are the contact of {@link Gent1958} on another
+   * radius; {@link BattermannKoehler1982} and {@link ErrorFunctionFit}, which follow it in its range
+   * and leave it beyond; {@link ShoreDFormula}, which is the sharp cone with rounded constants;
+   * {@link LindleyTable} and {@link MouldedPolyurethane}, which hold for one family of materials.
    *
    * @return an immutable list
    */

@@ -2,6 +2,7 @@ package org.flexwright.hardness.relation;
 
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
+import org.flexwright.hardness.Durometer;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.HardnessRelation;
 import org.flexwright.hardness.ShoreD;
@@ -13,8 +14,8 @@ import org.flexwright.quantity.Pressure;
  * <p>S = 100 - 20 (-78.188 + sqrt(6113.36 + 781.88 E)) / E; inverted, E = (781.88 - 156.376 u) /
  * u^2 with u = (100 - S) / 20.
  *
- * <p>E Young's modulus in MPa; S reading in points of Shore D. The formula is {@link SneddonCone}
- * with rounded constants (31.2752 in place of 31.2695), theory and no fit; it is here because it is
+ * <p>E Young's modulus in MPa; S reading in points of Shore D. The formula is the sharp
+ * cone of {@link ContactRelation} with rounded constants (31.2752 in place of 31.2695), theory and no fit; it is here because it is
  * quoted, and is never counted beside the cone. 6113.36 is the rounded square of 78.188; the exact
  * square is used here, so that there and back closes.
  *
@@ -35,10 +36,10 @@ public record ShoreDFormula() implements HardnessRelation {
       new ValidityRange(
           NAME,
           "Shore D",
-          SneddonCone.RANGE_LOW,
-          SneddonCone.RANGE_HIGH,
+          Durometer.SHORE_D.range().low(),
+          Durometer.SHORE_D.range().high(),
           "points",
-          SneddonCone.RANGE_SOURCE);
+          Durometer.SHORE_D.range().source());
 
   private static final double C = 781.88;
   private static final double HALF_B = 78.188;

@@ -130,7 +130,8 @@ class ModulusFromHardnessTest {
   @Test
   void hardShoreDIsAnsweredWithAWarning() {
     ModulusFromHardness m = ModulusFromHardness.of(ShoreD.of(75).plusMinus(2));
-    assertThat(names(m.leftOut())).containsExactly("Shore D formula");
+    assertThat(names(m.leftOut()))
+        .containsExactly("Shore D formula", "Moulded polyurethane, flexural");
     assertThat(m.spread().caveats())
         .extracting(Caveat::toString)
         .anyMatch(c -> c.contains("Shore D is 75, the model is good for Shore D up to 60 points"))
@@ -151,7 +152,7 @@ class ModulusFromHardnessTest {
     assertThat(one.leftOut()).isEmpty();
     ModulusFromHardness outside = ModulusFromHardness.of(ShoreA.of(97), List.of(new Gent1958()));
     assertThat(outside.spread().caveats()).isNotEmpty();
-    ModulusFromHardness onD = ModulusFromHardness.of(ShoreA.of(50), List.of(new SneddonCone()));
+    ModulusFromHardness onD = ModulusFromHardness.of(ShoreA.of(50), List.of(ContactRelation.sharpConeOnD()));
     assertThat(onD.spread().nominal().mpa()).isCloseTo(4.84547, within(1e-5));
     assertThatThrownBy(() -> ModulusFromHardness.of(ShoreA.of(50), List.of()))
         .isInstanceOf(InvalidInputException.class)
@@ -164,10 +165,38 @@ class ModulusFromHardnessTest {
   @Test
   void readableLines() {
     ModulusFromHardness m = ModulusFromHardness.of(ShoreA.of(95).plusMinus(3));
-    assertThat(m.table().split("\n")).hasSize(11);
+    assertThat(m.table().split("\n")).hasSize(16);
     assertThat(m.table()).contains("Radiused cone").contains("33.76 MPa").contains("33 %");
     assertThat(m.toString())
         .startsWith("modulus from 95 +- 3 Shore A: 40.96 MPa, relations 33.76 MPa to 49.33 MPa,");
     assertThat(m.spread().nominal()).isGreaterThan(Pressure.mpa(40));
+  }
+
+  // every value computed by a separate program
+  @Test
+  void disagreementAt95() {
+    String table = ModulusFromHardness.of(ShoreA.of(95)).disagreement();
+    List<String> lines = List.of(table.split("\n"));
+    assertThat(lines).hasSize(2 + 13 + 1);
+    assertThat(lines.get(0)).isEqualTo("What the relations say at 95 Shore A");
+    assertThat(lines.get(2)).contains("Battermann", "16.89 MPa", "1.00", "out by 15", "READ");
+    assertThat(lines.get(14)).contains("Moulded", "80.76 MPa", "4.78", " in ", "DERIVED");
+    assertThat(table)
+        .contains("Truncated cone")
+        .endsWith("stiffest over softest: 4.78; of those in their range: 2.47");
+    assertThat(ModulusFromHardness.of(ShoreA.of(5)).disagreement()).contains("none in its range");
+  }
+
+  @Property(seed = "32", tries = 200)
+  void disagreementListsEveryRelation(
+      @ForAll @Scale(5) @DoubleRange(min = 0.01, max = 99.99) double points) {
+    for (HardnessReading reading :
+        List.of(ShoreA.of(points), ShoreD.of(points), Irhd.of(points))) {
+      ModulusFromHardness m = ModulusFromHardness.of(reading);
+      assertThat(m.disagreement()).matches("[\\p{ASCII}]+").doesNotContain("NaN");
+      int asked = m.used().size() + m.leftOut().size();
+      assertThat(m.disagreement().split("\n")).hasSize(asked + 3);
+      m.used().forEach(r -> assertThat(r.outside()).isNotNegative());
+    }
   }
 }

@@ -56,7 +56,7 @@ class RelationsTest {
     for (HardnessRelation relation : Relations.all()) {
       assertThat(TABLE.cases(relation.name())).as(relation.name()).hasSizeGreaterThan(1);
     }
-    assertThat(Relations.all()).containsAll(Relations.independent()).hasSize(8);
+    assertThat(Relations.all()).containsAll(Relations.independent()).hasSize(13);
   }
 
   @Property(seed = "21")
