@@ -54,6 +54,8 @@ public final class PartHarness {
       Response r = part.respond(grade, load);
       String what = c + ", try " + i + ": " + part + " " + load + " -> " + r;
       states(c, r, what);
+      asked(r, load, what);
+      levers(part, what);
       scale(c, grade, one, r, what);
       exponents(part, grade, load, r, what);
       modulus(part, grade, load, r, what);
@@ -96,6 +98,31 @@ public final class PartHarness {
     }
   }
 
+  /** The last state is exactly the one asked for. */
+  private static void asked(Response r, LoadCase load, String what) {
+    if (!r.termination().complete()) {
+      return;
+    }
+    if (load instanceof LoadCase.ToTravel to) {
+      assertThat(r.path().last(Channel.TRAVEL)).as(what).isEqualTo(to.travel().m());
+    } else if (load instanceof LoadCase.ToAngle to) {
+      assertThat(r.path().last(Channel.ANGLE)).as(what).isEqualTo(to.angle().rad());
+    } else if (load instanceof LoadCase.ToHold hold) {
+      assertThat(r.path().last(Channel.FORCE)).as(what).isEqualTo(hold.force().newtons());
+    }
+  }
+
+  private static <P extends Part<P>> void levers(P part, String what) {
+    assertThat(part.printedVolume().m3()).as(what).isPositive();
+    assertThat(part.toString()).as(what).matches("\\p{ASCII}+");
+    for (Lever<P> lever : part.levers()) {
+      Length least = lever.of(part).times(1.0 + 1e-9);
+      P changed = lever.set(part, least);
+      assertThat(lever.of(changed)).as(what).isEqualTo(least);
+      assertThat(lever.set(changed, lever.of(part))).as(what).isEqualTo(part);
+    }
+  }
+
   private static <P extends Part<P>> void scale(
       PartCase<P> c, Grade grade, long seed, Response r, String what) {
     double s = 2.5;
@@ -128,6 +155,9 @@ public final class PartHarness {
     Response up = lever.get().set(part, size.times(Math.exp(h))).respond(grade, load);
     Response down = lever.get().set(part, size.times(Math.exp(-h))).respond(grade, load);
     slope(r.load(), up.load(), down.load(), h, what);
+    assertThat(up.load().nominal())
+        .as("thicker is stiffer: " + what)
+        .isGreaterThan(down.load().nominal());
     slope(r.strain(), up.strain(), down.strain(), h, what);
   }
 
@@ -146,6 +176,8 @@ public final class PartHarness {
     double said = r.load().at(Factor.MODULUS, 1.2);
     double near = r.load().offset() == 0.0 ? 1e-9 : 0.02;
     assertThat(stiff.load().nominal() / said).as(what).isCloseTo(1.0, within(near));
+    double strain = r.strain().at(Factor.MODULUS, 1.2);
+    assertThat(stiff.strain().nominal() / strain).as(what).isCloseTo(1.0, within(near));
   }
 
   private static void ranges(Response r, String what) {
