@@ -11,4 +11,5 @@ module org.flexwright.shells {
   exports org.flexwright.shells.tube;
   exports org.flexwright.shells.bellows;
   exports org.flexwright.shells.inflate;
+  exports org.flexwright.shells.catalogue;
 }

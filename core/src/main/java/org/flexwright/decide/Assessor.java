@@ -8,7 +8,6 @@ import org.flexwright.evidence.Factors;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.quantity.Length;
-import org.flexwright.response.Channel;
 import org.flexwright.response.Part;
 import org.flexwright.response.Response;
 import org.flexwright.response.ScaledValue;
@@ -88,7 +87,7 @@ final class Assessor<P extends Part<P>> {
       Response r = part.respond(grade, target.load());
       responses++;
       answers.add(r);
-      ScaledValue load = judged(target, r);
+      ScaledValue load = known(Limits.judged(target, r));
       if (!r.termination().complete()) {
         criteria.add(Criterion.ended(r.termination().why()));
       }
@@ -103,18 +102,6 @@ final class Assessor<P extends Part<P>> {
       }
     }
     return new CaseResult(List.copyOf(answers), List.copyOf(criteria));
-  }
-
-  private ScaledValue judged(Target target, Response r) {
-    Channel answered = r.load().channel();
-    if (answered != target.channel()) {
-      throw new InvalidInputException(
-          Part.LOAD_CASE,
-          "a target on the " + target.channel(),
-          "a target on the " + answered,
-          "that is what this part answers with");
-    }
-    return known(r.load());
   }
 
   private ScaledValue known(ScaledValue load) {

@@ -286,8 +286,8 @@ public final class ClosedForm {
   /**
    * The travel at which the part gives way, for {@link LoadCase.ToLimit}.
    *
-   * @param travel the travel (or angle) at the limit, from a size in metres; not a number if this
-   *     part never gives way
+   * @param travel the travel (or angle) at the limit, from a size in metres; not a number if a part
+   *     of this size never gives way, which is then refused
    * @return the new form
    */
   public ClosedForm limit(DoubleUnaryOperator travel) {
@@ -327,7 +327,8 @@ public final class ClosedForm {
    *
    * @param load the load case
    * @return the travel in metres or the angle in radians, above 0
-   * @throws InvalidInputException naming {@link Part#LOAD_CASE} if this form cannot be asked that
+   * @throws InvalidInputException naming {@link Part#LOAD_CASE} if this form cannot be asked that,
+   *     or the limit load if there is none
    */
   public double end(LoadCase load) {
     if (load instanceof LoadCase.ToTravel to && control == Channel.TRAVEL) {
@@ -342,7 +343,7 @@ public final class ClosedForm {
         return u;
       }
       throw new InvalidInputException(
-          Part.LOAD_CASE, load.toString(), asked(), name + " never gives way in this grade");
+          "limit load", "none", "a part that gives way", name + " never does, as it is");
     }
     throw new InvalidInputException(
         Part.LOAD_CASE,
