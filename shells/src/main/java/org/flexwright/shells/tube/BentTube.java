@@ -22,15 +22,16 @@ import org.flexwright.run.RunControl;
  *
  * <p>Formula, k = c R^2 sqrt(1 - nu^2)/t with c = angle/length: flattening z = k^2, M = pi E R t^2/
  * sqrt(1 - nu^2) k (1 - 3 z/2). The moment would peak at z = 2/9 with 0.98731 E R t^2/sqrt(1 -
- * nu^2); a little before, at z = 0.145, the pressed side, flattened to a radius R/(1 - 3 z), reaches
- * its classical buckling stress and kinks: that is the limit here, 5 % below. Peak strain c (R (1 -
- * z) + t/2) on the outside of the bend. Symbols: R mean radius, t wall (m), E secant modulus.
+ * nu^2); a little before, at z = 0.145, the pressed side, flattened to a radius R/(1 - 3 z),
+ * reaches its classical buckling stress and kinks: that is the limit here, 5 % below. Peak strain c
+ * (R (1 - z) + t/2) on the outside of the bend. Symbols: R mean radius, t wall (m), E secant
+ * modulus.
  *
  * <p>Band: the section solved exactly (inextensible, any deflection) lies 1.6 % below at the limit;
- * imperfect walls kink earlier, the low end by the bending knock-down 1 - 0.731 (1 - exp(-sqrt(R/t)/
- * 16)) on the local stress; the high end is the peak of the moment. Range: t/R 0.005 to 0.1, L from
- * 4 R sqrt(R/t): shorter tubes are kept round by their ends and carry up to 1.94 times, which the
- * band then holds. Caveats outside. ToAngle ends at the kink.
+ * imperfect walls kink earlier, the low end by the bending knock-down 1 - 0.731 (1 -
+ * exp(-sqrt(R/t)/ 16)) on the local stress; the high end is the peak of the moment. Range: t/R
+ * 0.005 to 0.1, L from 4 R sqrt(R/t): shorter tubes are kept round by their ends and carry up to
+ * 1.94 times, which the band then holds. Caveats outside. ToAngle ends at the kink.
  *
  * <p>Source: Brazier 1927, Proc. R. Soc. A 116; Calladine 1983, Theory of Shell Structures, for the
  * kink; NASA SP-8007 (all from memory, derived anew). Built axis up, as it starts, the strain pulls
@@ -47,8 +48,7 @@ public record BentTube(Length outside, Length length, Length wall, BuildDirectio
     implements Part<BentTube> {
 
   /** The wall thickness; the outside stays. */
-  public static final Lever<BentTube> WALL =
-      Lever.of("wall", BentTube::wall, BentTube::wall);
+  public static final Lever<BentTube> WALL = Lever.of("wall", BentTube::wall, BentTube::wall);
 
   /** The length. */
   public static final Lever<BentTube> LENGTH =
@@ -61,6 +61,7 @@ public record BentTube(Length outside, Length length, Length wall, BuildDirectio
       Source.memory("Calladine 1983, Theory of Shell Structures; NASA SP-8007 for the knock-down");
   private static final double ROUND = 8.0 / (3.0 * Math.PI); // int |y|^3/int y^2 round the tube
   private static final double KINK = kink(1.0);
+
   /**
    * Refuses a tube that makes no sense.
    *

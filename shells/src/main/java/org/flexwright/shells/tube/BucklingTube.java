@@ -18,8 +18,8 @@ import org.flexwright.run.RunControl;
 /**
  * A tube pressed along its axis until its wall buckles.
  *
- * <p>Formula: F = 2 pi R t E u/L up to the stress sqrt(g) s, s = E t/[R sqrt(3 (1 - nu^2))], g = 1 -
- * 0.901 (1 - exp(-sqrt(R/t)/16)). Real tubes buckle between g s, the lower bound of tests, and s;
+ * <p>Formula: F = 2 pi R t E u/L up to the stress sqrt(g) s, s = E t/[R sqrt(3 (1 - nu^2))], g = 1
+ * - 0.901 (1 - exp(-sqrt(R/t)/16)). Real tubes buckle between g s, the lower bound of tests, and s;
  * the nominal is the geometric middle of the two and the band runs to both. To be safe take the low
  * end. The peak tensile strain is the hoop strain nu u/L. Symbols: R mean radius, t wall, L length,
  * u shortening (m).
@@ -54,6 +54,7 @@ public record BucklingTube(Length outside, Length length, Length wall, BuildDire
       Source.memory("Timoshenko and Gere, Theory of Elastic Stability: cylinder under axial load");
   private static final Source TESTS =
       Source.memory("NASA SP-8007: buckling of thin-walled circular cylinders");
+
   /**
    * Refuses a tube that makes no sense.
    *
@@ -174,6 +175,12 @@ public record BucklingTube(Length outside, Length length, Length wall, BuildDire
   /** One readable line. */
   @Override
   public String toString() {
-    return "tube pressed along its axis" + ", outside " + outside + ", length " + length + ", wall " + wall;
+    return "tube pressed along its axis"
+        + ", outside "
+        + outside
+        + ", length "
+        + length
+        + ", wall "
+        + wall;
   }
 }

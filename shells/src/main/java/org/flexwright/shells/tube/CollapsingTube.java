@@ -23,16 +23,16 @@ import org.flexwright.run.RunControl;
  * <p>Formula (von Mises 1929), l = pi R/L: p = E (t/R)/(n^2 - 1 + l^2/2) [(n^2/l^2 + 1)^-2 + t^2
  * (n^2 - 1 + l^2)^2/(12 R^2 (1 - nu^2))], least over the number of lobes n from 2; pressure on the
  * sides only: without l^2/2. Long: E t^3/[4 (1 - nu^2) R^3]. Before: the radius shrinks by w = (1 -
- * nu/2) p R^2/(E t), sides only p R^2/(E t). The peak tensile strain is that across the wall. Symbols:
- * R mean radius, t wall, L length between the held ends, w travel (m).
+ * nu/2) p R^2/(E t), sides only p R^2/(E t). The peak tensile strain is that across the wall.
+ * Symbols: R mean radius, t wall, L length between the held ends, w travel (m).
  *
  * <p>Band: to 0.75 below for imperfect walls (NASA SP-8007), to 1.05 above; ends that cannot turn
  * carry more. Range: t/R to 0.1, L/R from 0.5, travel to 0.75 of that at collapse. Caveats outside.
- * Ends that are not held round bring any length down to the long tube. The Donnell-Batdorf formula is
- * not used: it is a third too high for long tubes.
+ * Ends that are not held round bring any length down to the long tube. The Donnell-Batdorf formula
+ * is not used: it is a third too high for long tubes.
  *
- * <p>Source: von Mises 1929; Bresse, Bryan 1888 for the long tube (from memory, checked). Built axis
- * up, the strain across the wall lies in the layers.
+ * <p>Source: von Mises 1929; Bresse, Bryan 1888 for the long tube (from memory, checked). Built
+ * axis up, the strain across the wall lies in the layers.
  *
  * <p>JShell: {@code CollapsingTube.of(CollapsingTube.Side.ALL, mm(20), mm(60), mm(1))}
  *
@@ -42,7 +42,8 @@ import org.flexwright.run.RunControl;
  * @param wall wall thickness, below half the outside
  * @param build how it stands in the printer
  */
-public record CollapsingTube(Side side, Length outside, Length length, Length wall, BuildDirection build)
+public record CollapsingTube(
+    Side side, Length outside, Length length, Length wall, BuildDirection build)
     implements Part<CollapsingTube> {
 
   /** Where an outer pressure acts. */
@@ -67,6 +68,7 @@ public record CollapsingTube(Side side, Length outside, Length length, Length wa
       Source.memory("von Mises 1929: critical external pressure of cylindrical tubes");
   private static final Source MARGIN =
       Source.memory("NASA SP-8007: buckling of thin-walled circular cylinders, 0.75");
+
   /**
    * Refuses a tube that makes no sense.
    *
@@ -216,6 +218,12 @@ public record CollapsingTube(Side side, Length outside, Length length, Length wa
   /** One readable line. */
   @Override
   public String toString() {
-    return (side == Side.ALL ? "tube pressed all round" : "tube pressed on its sides") + ", outside " + outside + ", length " + length + ", wall " + wall;
+    return (side == Side.ALL ? "tube pressed all round" : "tube pressed on its sides")
+        + ", outside "
+        + outside
+        + ", length "
+        + length
+        + ", wall "
+        + wall;
   }
 }

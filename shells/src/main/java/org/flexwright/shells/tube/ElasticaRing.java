@@ -1,7 +1,6 @@
 package org.flexwright.shells.tube;
 
 import java.util.List;
-import java.util.function.DoubleFunction;
 import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
 import org.flexwright.grade.BuildDirection;
@@ -33,7 +32,7 @@ import org.flexwright.run.RunControl;
  * <p>Band: load 0.97 to 1.01 times that factor, since it is known for small travel only; strain
  * 0.85 to 1.15 + t/(2 R). Range: t/R to 0.2, L from 2 R for plane strain; a shorter ring is softer
  * by down to 1 - nu^2, which the band then holds. Caveats outside. The path ends where the walls
- * touch, or where a pulled ring is all but straight.
+ * touch, or where a pulled ring is nearly straight, P R^2/(E' I) about 120.
  *
  * <p>Source: Frisch-Fay 1962, Flexible Bars (from memory, solved here). Built axis up, the strain
  * lies in the layers; axis lying, it pulls them apart at the sides.
@@ -53,17 +52,11 @@ public record ElasticaRing(
   /** How a ring is loaded. */
   public enum Way {
     /** Squeezed between flat, slippery plates. */
-    PLATES(RingShape::between),
+    PLATES,
     /** Squeezed by two bars. */
-    BARS(RingShape::pushed),
+    BARS,
     /** Pulled from inside by two bars. */
-    PULL(RingShape::pulled);
-
-    private final DoubleFunction<RingShape> shape;
-
-    Way(DoubleFunction<RingShape> shape) {
-      this.shape = shape;
-    }
+    PULL
   }
 
   /** The wall thickness; the outside stays. */
@@ -141,16 +134,19 @@ public record ElasticaRing(
     return TubeWall.mean(outside, t);
   }
 
-  /** The largest travel: walls touch, or a pulled ring is all but straight. */
+  /** The largest travel: walls touch, or a pulled ring is nearly straight. */
   private double farthest(double t) {
     double mean = mean(t);
-    return way == Way.PULL
-        ? 2.0 * mean * RingShape.FARTHEST_PULL
-        : Math.max(2.0 * mean - t, 0.5 * t);
+    return way == Way.PULL ? 2.0 * mean * RingShape.FARTHEST_PULL : 2.0 * mean - t;
   }
 
   private RingShape shape(double t, double travel) {
-    return way.shape.apply(Math.min(travel, farthest(t)) / (2.0 * mean(t)));
+    double loss = Math.min(travel, farthest(t)) / (2.0 * mean(t));
+    return switch (way) {
+      case PLATES -> RingShape.between(loss);
+      case BARS -> RingShape.pushed(loss);
+      case PULL -> RingShape.pulled(loss);
+    };
   }
 
   private double loadOverModulus(double t, double travel, double nu) {
@@ -175,14 +171,13 @@ public record ElasticaRing(
             .strain(this::strain)
             .until(
                 this::farthest,
-                way == Way.PULL ? "the ring is pulled all but straight" : "the walls touch");
+                way == Way.PULL ? "the ring is pulled nearly straight" : "the walls touch");
     double share = shape(t, form.end(load)).working();
     double low = length.m() < 2.0 * mean(t) ? 1.0 - nu * nu : 1.0;
     double high = 1.01 * Math.max(1.0 + 0.5 * slender * slender, Ring.overThin(mean(t), t, nu));
     return form.working(WorkingStrain.bending(1.0).planeStrain().times(share).value())
         .bands(
-            new ClosedForm.Band(0.97 * low, high),
-            new ClosedForm.Band(0.85, 1.15 + 0.5 * slender))
+            new ClosedForm.Band(0.97 * low, high), new ClosedForm.Band(0.85, 1.15 + 0.5 * slender))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(ELASTICA, THICK)
         .respond(grade, load, run, reservations());

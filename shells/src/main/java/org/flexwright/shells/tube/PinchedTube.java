@@ -20,20 +20,20 @@ import org.flexwright.run.RunControl;
  * what the diameter loses.
  *
  * <p>Formula: F = 1.245/2 E t^2.5 u/[R^1.5 (1 - nu^2)^0.75]; peak strain 0.61 (u/R) (t/R)^0.365 on
- * the inner face under the point, for a patch of load as wide as the wall. Symbols: R mean radius, t
- * wall, u travel (m).
+ * the inner face under the point, for a patch of load as wide as the wall. Symbols: R mean radius,
+ * t wall, u travel (m).
  *
  * <p>Band: Sanders shell theory in double Fourier series gives 0.998 to 1.07 of it from R/t 100 to
- * 10. The strain under a true point is infinite: patches of half to twice the wall give 1.24 to 0.77
- * of it, and the band runs from 0.75 to 1.3. Range: t/R 0.01 to 0.1; u to the wall (each side half
- * of it); length from 4 R sqrt(R/t): shorter tubes are softer with free ends and up to 4 times
+ * 10. The strain under a true point is infinite: patches of half to twice the wall give 1.24 to
+ * 0.77 of it, and the band runs from 0.75 to 1.3. Range: t/R 0.01 to 0.1; u to the wall (each side
+ * half of it); length from 4 R sqrt(R/t): shorter tubes are softer with free ends and up to 4 times
  * stiffer with round ends, which is not in the band. Caveats outside.
  *
- * <p>Source: derived by Fourier series of the Sanders shell; the constant found by others scales
- * alike (de Pablo 2003, from memory). Built axis up, the strain lies in the layers; axis lying, it
- * may pull them apart.
+ * <p>Source: derived, Sanders shell by Fourier series. Built axis up, the strain lies in the
+ * layers; axis lying, it may pull them apart.
  *
- * <p>JShell: {@code PinchedTube.of(mm(20), mm(200), mm(1)).respond(grade, LoadCase.toTravel(mm(1)))}
+ * <p>JShell: {@code PinchedTube.of(mm(20), mm(200), mm(1)).respond(grade,
+ * LoadCase.toTravel(mm(1)))}
  *
  * @param outside outer diameter
  * @param length length along the axis
@@ -55,6 +55,7 @@ public record PinchedTube(Length outside, Length length, Length wall, BuildDirec
   private static final Source SERIES =
       Source.derived("Sanders shell, long, double Fourier series of the two loads");
   private static final double COEFFICIENT = 1.245;
+
   /**
    * Refuses a tube that makes no sense.
    *

@@ -17,13 +17,13 @@ import org.flexwright.response.Response;
 import org.flexwright.run.RunControl;
 
 /**
- * A tube opened by a ring of radial load at its end or in the middle, or its end turned by a ring of
- * moments. How far a stiff end or a ring reaches: about three times the {@link #decayLength}.
+ * A tube opened by a ring of radial load at its end or in the middle, or its end turned by a ring
+ * of moments. How far a stiff end or a ring reaches: about three times the {@link #decayLength}.
  *
  * <p>Formula, b = (3 (1 - nu^2))^(1/4)/sqrt(R t): end F = 2 pi R E t w/(2 R^2 b), middle F = 2 pi R
- * 2 E t w/(R^2 b), moments M = 2 pi R b D a. F and M are summed round the tube. Peak strain: end w/R
- * (hoop), middle sqrt(3 (1 - nu^2)) w/R (along, inner face), turned t b a/2. Symbols: R mean radius,
- * t wall, w growth of the radius (m), a turn of the end (rad), D = E t^3/[12 (1 - nu^2)].
+ * 2 E t w/(R^2 b), moments M = 2 pi R b D a. F and M are summed round the tube. Peak strain: end
+ * w/R (hoop), middle sqrt(3 (1 - nu^2)) w/R (along, inner face), turned t b a/2. Symbols: R mean
+ * radius, t wall, w growth of the radius (m), a turn of the end (rad), D = E t^3/[12 (1 - nu^2)].
  *
  * <p>Band: 1/(1 + t/R) for shear through the wall. Range: t/R to 0.1, slope b w or a to 0.2, length
  * from three decay lengths on each side of the load; a shorter tube is softer, which the band then
@@ -41,7 +41,8 @@ import org.flexwright.run.RunControl;
  * @param wall wall thickness, below half the outside
  * @param build how it stands in the printer
  */
-public record RingLoadedTube(Place place, Length outside, Length length, Length wall, BuildDirection build)
+public record RingLoadedTube(
+    Place place, Length outside, Length length, Length wall, BuildDirection build)
     implements Part<RingLoadedTube> {
 
   /** Where a ring of load is. */
@@ -68,6 +69,7 @@ public record RingLoadedTube(Place place, Length outside, Length length, Length 
   private static final double END_SHARE = 0.6812;
   private static final double MIDDLE_SHARE = 0.6468;
   private static final double TURNED_SHARE = 0.7324;
+
   /**
    * Refuses a tube that makes no sense.
    *
@@ -210,6 +212,12 @@ public record RingLoadedTube(Place place, Length outside, Length length, Length 
   /** One readable line. */
   @Override
   public String toString() {
-    return (place == Place.END ? "tube loaded at its end" : "tube loaded in the middle") + ", outside " + outside + ", length " + length + ", wall " + wall;
+    return (place == Place.END ? "tube loaded at its end" : "tube loaded in the middle")
+        + ", outside "
+        + outside
+        + ", length "
+        + length
+        + ", wall "
+        + wall;
   }
 }

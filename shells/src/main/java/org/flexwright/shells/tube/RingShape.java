@@ -19,19 +19,18 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param width diameter across the load over its first value
  * @param working energy-weighted mean change of curvature over the largest
  */
-record RingShape(
-    double loss, double load, double side, double top, double width, double working) {
+record RingShape(double loss, double load, double side, double top, double width, double working) {
 
   private static final double QUARTER = 0.5 * Math.PI;
   private static final double MOST_PUSHED = 2.25;
-  private static final double MOST_PULLED = -3.0;
+  private static final double MOST_PULLED = -12.0;
   private static final double LINEAR = 1e-6; // below this loss the linear ring is as good
   private static final double AT_REST = ofEnd(1e-2).working;
 
   /** Where the ring lies flat under plates first: no curvature under the load. */
   static final RingShape FLAT = ofEnd(QUARTER);
 
-  /** The largest gain along a pull over the diameter: all but straight. */
+  /** The largest gain along a pull over the diameter: nearly straight. */
   static final double FARTHEST_PULL = -ofEnd(MOST_PULLED).loss;
 
   /** Gauss points, good to 1e-12 of the integrals between the two ends. */

@@ -45,8 +45,7 @@ public record Cantilever(Length length, Length width, Length wall, BuildDirectio
     implements Part<Cantilever> {
 
   /** The wall thickness. */
-  public static final Lever<Cantilever> WALL =
-      Lever.of("wall", Cantilever::wall, Cantilever::wall);
+  public static final Lever<Cantilever> WALL = Lever.of("wall", Cantilever::wall, Cantilever::wall);
 
   /** The length. */
   public static final Lever<Cantilever> LENGTH =
@@ -128,9 +127,7 @@ public record Cantilever(Length length, Length width, Length wall, BuildDirectio
     double shape = width.m() / (12.0 * plane * l * l);
     ClosedForm form =
         ClosedForm.of(NAME, wall)
-            .load(
-                Channel.FORCE,
-                (t, u) -> shape * t * t * t * at(u / l).force())
+            .load(Channel.FORCE, (t, u) -> shape * t * t * t * at(u / l).force())
             .strain((t, u) -> 0.5 * t / l * at(u / l).root())
             .until(t -> FARTHEST * l, "the tip points along the force: no force takes it farther");
     TipElastica end = at(Math.min(form.end(load) / l, FARTHEST));

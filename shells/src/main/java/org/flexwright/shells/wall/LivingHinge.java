@@ -29,14 +29,14 @@ import org.flexwright.run.RunControl;
  * (rad), s true stress in plane strain (Pa). Le = L between rigid blocks, L + 0.83 t between blocks
  * of the same material, which turn at the roots.
  *
- * <p>Band: 0.83 t is for blocks 30 t thick with sharp corners (plane finite elements; 0.78 t at 5 t,
- * 0.68 t at 3 t), 0.96 t an upper bound by the half-plane; rigid blocks take off 0.1 t. So Le runs
- * from L + 0.68 t to L + 0.96 t, or from L - 0.1 t to L.
- * Narrower than its length it is softer by down to 1 - nu^2, which the band then holds. Range: x to
- * 0.97, where the inner face is pressed to 65 % and creases (Gent and Cho 1999); L from 0.5 t.
- * Caveats outside, and a note on the roots. Source: Rivlin 1949, Proc. R. Soc. A 195 (from memory,
- * derived anew). Built axis up the hinge line lies in a layer and bending pulls layers apart: it
- * soon tears. Life: ask a life law at the peak strain.
+ * <p>Band: 0.83 t is for blocks 30 t thick with sharp corners (plane finite elements; 0.78 t at 5
+ * t, 0.68 t at 3 t), 0.96 t an upper bound by the half-plane; rigid blocks take off 0.1 t. So Le
+ * runs from L + 0.68 t to L + 0.96 t, or from L - 0.1 t to L. Narrower than its length it is softer
+ * by down to 1 - nu^2, which the band then holds. Range: x to 0.97, where the inner face is pressed
+ * to 65 % and creases (Gent and Cho 1999); L from 0.5 t. Caveats outside, and a note on the roots.
+ * Source: Rivlin 1949, Proc. R. Soc. A 195 (from memory, derived anew). Built axis up the hinge
+ * line lies in a layer and bending pulls layers apart: it soon tears. Life: ask a life law at the
+ * peak strain.
  *
  * <p>JShell: {@code LivingHinge.of(LivingHinge.Blocks.SAME, mm(3), mm(30), mm(0.8))}
  *
@@ -79,8 +79,7 @@ public record LivingHinge(
   private static final String NAME = "living hinge";
   private static final Source BLOCK =
       Source.memory("Rivlin 1949, Proc. R. Soc. A 195: flexure of an incompressible block");
-  private static final Source ROOT =
-      Source.derived("turn of the roots by plane finite elements");
+  private static final Source ROOT = Source.derived("turn of the roots by plane finite elements");
   private static final Source CREASE =
       Source.memory("Gent and Cho 1999, Rubber Chem. Technol. 72: creases of bent blocks");
 
@@ -162,8 +161,7 @@ public record LivingHinge(
     ClosedForm form =
         ClosedForm.of(NAME, wall)
             .turned()
-            .loadOfLaw(
-                Channel.MOMENT, (t, a) -> scale * t * t * Flexure.moment(law, bend(t, a)))
+            .loadOfLaw(Channel.MOMENT, (t, a) -> scale * t * t * Flexure.moment(law, bend(t, a)))
             .strain((t, a) -> Flexure.strain(bend(t, a)));
     double slender = wall.ratioTo(length);
     double model = 1.0 + blocks.root * slender;
@@ -172,8 +170,7 @@ public record LivingHinge(
     double hard = 1.02 * model / least;
     double narrow = width.m() < length.m() ? plane : 1.0;
     return form.bands(
-            new ClosedForm.Band(0.98 * soft * narrow, hard),
-            new ClosedForm.Band(0.98 * soft, hard))
+            new ClosedForm.Band(0.98 * soft * narrow, hard), new ClosedForm.Band(0.98 * soft, hard))
         .crossesLayers(build == BuildDirection.AXIS_UP)
         .sources(BLOCK, ROOT)
         .respond(grade, load, run, reservations(bend(wall.m(), form.end(load))));
@@ -181,10 +178,7 @@ public record LivingHinge(
 
   private Checks reservations(double bend) {
     Checks checks = Checks.of(NAME, BLOCK);
-    checks.check(
-        new ValidityRange(
-            NAME, "wall x angle / length", 0.0, 0.97, "", CREASE),
-        bend);
+    checks.check(new ValidityRange(NAME, "wall x angle / length", 0.0, 0.97, "", CREASE), bend);
     checks.check("length / wall", 0.5, Double.POSITIVE_INFINITY, length.ratioTo(wall));
     checks.note("sharp corners where it meets the blocks tear first: round them by the wall");
     if (width.m() < length.m()) {
@@ -212,7 +206,13 @@ public record LivingHinge(
   @Override
   public String toString() {
     String between = blocks == Blocks.SAME ? "blocks of its material" : "rigid blocks";
-    return "living hinge between " + between + ", length " + length + ", width " + width
-        + ", wall " + wall;
+    return "living hinge between "
+        + between
+        + ", length "
+        + length
+        + ", width "
+        + width
+        + ", wall "
+        + wall;
   }
 }

@@ -53,8 +53,7 @@ record TipElastica(
       cubes += dp * drop;
     }
     double top = Math.sqrt(2.0 * Math.sin(a));
-    return new TipElastica(
-        a, one * one, up / one, along / one, one * top, cubes / (squares * top));
+    return new TipElastica(a, one * one, up / one, along / one, one * top, cubes / (squares * top));
   }
 
   /** The state with a travel from above 0 to that of {@link #MOST}. */

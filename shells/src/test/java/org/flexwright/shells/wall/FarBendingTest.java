@@ -109,8 +109,7 @@ final class FarBendingTest {
   @ValueSource(doubles = {1, 20, 45, 70, 85, 88.5})
   void elasticaMeetsIntegration(double degrees) {
     TipElastica e = TipElastica.ofAngle(Math.toRadians(degrees));
-    double force =
-        Ode.root(f -> reissner(e.angle(), f, 0)[0], 0.9 * e.force(), 1.1 * e.force());
+    double force = Ode.root(f -> reissner(e.angle(), f, 0)[0], 0.9 * e.force(), 1.1 * e.force());
     double[] y = reissner(e.angle(), force, 0);
     assertThat(e.force() / force).isCloseTo(1, within(1e-7));
     assertThat(e.travel() / y[2]).isCloseTo(1, within(1e-7));
@@ -187,15 +186,17 @@ final class FarBendingTest {
   void blockMeetsRivlin(ReferenceCase c) {
     double x = c.input("x");
     TABLE.check(
-        c,
-        c.text("what").equals("strain") ? Flexure.strain(x) : Flexure.moment(NEO, x) / 1e6);
+        c, c.text("what").equals("strain") ? Flexure.strain(x) : Flexure.moment(NEO, x) / 1e6);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {1e-4, 0.02, 0.3, 0.9, 2})
   void momentIsTheSlopeOfTheEnergy(double x) {
     // energy of a block 1 long, 1 thick, bent to x: l^2 = 2 x r + 1/l_o^2 through the wall
-    for (StrainEnergy law : new StrainEnergy[] {NEO, MooneyRivlin.of(Pressure.mpa(0.3), Pressure.mpa(0.1)), Grades.polyurethane().law()}) {
+    for (StrainEnergy law :
+        new StrainEnergy[] {
+          NEO, MooneyRivlin.of(Pressure.mpa(0.3), Pressure.mpa(0.1)), Grades.polyurethane().law()
+        }) {
       double h = 0.01 * x;
       double slope = (energy(law, x + h) - energy(law, x - h)) / (2 * h);
       double tolerance = law instanceof NeoHookean || law instanceof MooneyRivlin ? 1e-4 : 0.02;
@@ -235,16 +236,18 @@ final class FarBendingTest {
     assertThat(lip.respond(Grades.rubber(), LoadCase.toTravel(mm(5))).caveats().toString())
         .contains("narrower than long");
     assertThat(lip).hasToString("cantilever, length 20 mm, width 10 mm, wall 1 mm");
-    assertThat(lip.build(BuildDirection.AXIS_UP)
-            .respond(Grades.rubber(), LoadCase.toTravel(mm(5)))
-            .strainCrossesLayers())
+    assertThat(
+            lip.build(BuildDirection.AXIS_UP)
+                .respond(Grades.rubber(), LoadCase.toTravel(mm(5)))
+                .strainCrossesLayers())
         .isTrue();
     LivingHinge hinge = LivingHinge.of(LivingHinge.Blocks.SAME, mm(1), mm(0.8), mm(1));
     assertThatThrownBy(() -> hinge.wall(mm(5))).hasMessageContaining("notch");
     assertThatThrownBy(() -> hinge.respond(Grades.rubber(), LoadCase.toTravel(mm(1))))
         .hasMessageContaining("toAngle");
     assertThat(
-            hinge.length(mm(0.4))
+            hinge
+                .length(mm(0.4))
                 .respond(Grades.rubber(), LoadCase.toAngle(Angle.degrees(90)))
                 .caveats()
                 .toString())
@@ -252,7 +255,9 @@ final class FarBendingTest {
         .contains("length / wall")
         .contains("round them");
     assertThat(
-            hinge.respond(Grades.rubber(), LoadCase.toAngle(Angle.degrees(60))).caveats()
+            hinge
+                .respond(Grades.rubber(), LoadCase.toAngle(Angle.degrees(60)))
+                .caveats()
                 .toString())
         .contains("narrower");
     assertThat(hinge)
