@@ -62,6 +62,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   private static final Source THICK =
       Source.memory("Winkler curved beam with shear, as tabulated by Roark");
   private static final double SHEAR = 1.2;
+  static final double THIN_FLEXIBILITY = 0.25 * Math.PI - 2.0 / Math.PI;
   // int |m|^3 / int m^2 over the peak, with m = cos/2 - 1/pi along the ring
   private static final double ALONG = 0.63934;
 
@@ -180,8 +181,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   }
 
   /** Flexibility number f, and k2. */
-  private double[] beam(double t, double nu) {
-    double mean = mean(t);
+  private static double[] beam(double mean, double t, double nu) {
     double e = neutral(t, mean);
     double k2 = 1.0 - e / mean;
     double shear = SHEAR * 2.0 / (1.0 - nu) * e / mean; // E'/G = 2/(1 - nu)
@@ -192,13 +192,17 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
 
   /** Flexibility over that of the thin ring. */
   double overThin(double nu) {
-    return beam(wall.m(), nu)[0] / (0.25 * Math.PI - 2.0 / Math.PI);
+    return overThin(mean(wall.m()), wall.m(), nu);
+  }
+
+  static double overThin(double mean, double t, double nu) {
+    return beam(mean, t, nu)[0] / THIN_FLEXIBILITY;
   }
 
   private double stiffnessOverModulus(double t, double nu) {
     double slender = t / mean(t);
     double plane = 12.0 * (1.0 - nu * nu);
-    return length.m() * Math.pow(slender, 3) / (plane * beam(t, nu)[0]);
+    return length.m() * Math.pow(slender, 3) / (plane * beam(mean(t), t, nu)[0]);
   }
 
   /** Strain of the inside under the load: M (rn - ri)/(E' A e ri), M = F R k2/pi. */
@@ -206,7 +210,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
     double mean = mean(t);
     double e = neutral(t, mean);
     double inside = mean - 0.5 * t;
-    double[] f = beam(t, nu);
+    double[] f = beam(mean, t, nu);
     double moment = mean * f[1] / Math.PI * Math.pow(t / mean, 3) / (12.0 * f[0]);
     return moment * (0.5 * t - e) / (t * e * inside);
   }
