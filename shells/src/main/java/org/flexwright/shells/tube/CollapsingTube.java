@@ -1,13 +1,16 @@
 package org.flexwright.shells.tube;
 
 import java.util.List;
+import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Checks;
+import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Source;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.WorkingStrain;
 import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Pressure;
 import org.flexwright.quantity.Volume;
 import org.flexwright.response.Channel;
 import org.flexwright.response.ClosedForm;
@@ -28,8 +31,8 @@ import org.flexwright.run.RunControl;
  *
  * <p>Band: to 0.75 below for imperfect walls (NASA SP-8007), to 1.05 above; ends that cannot turn
  * carry more. Range: t/R to 0.1, L/R from 0.5, travel to 0.75 of that at collapse. Caveats outside.
- * Ends that are not held round bring any length down to the long tube. The Donnell-Batdorf formula
- * is not used: it is a third too high for long tubes.
+ * Ends that are not held round bring any length down to the long tube. The Donnell-Batdorf formula,
+ * a third too high for long tubes, is not used here; see {@link #shallowShell}.
  *
  * <p>Source: von Mises 1929; Bresse, Bryan 1888 for the long tube (from memory, checked). Built
  * axis up, the strain across the wall lies in the layers.
@@ -66,6 +69,8 @@ public record CollapsingTube(
   private static final double KNOCK_DOWN = 0.75;
   private static final Source MISES =
       Source.memory("von Mises 1929: critical external pressure of cylindrical tubes");
+  private static final Source BATDORF =
+      Source.memory("Donnell 1933, Batdorf 1947: buckling of cylinders by shallow-shell theory");
   private static final Source MARGIN =
       Source.memory("NASA SP-8007: buckling of thin-walled circular cylinders, 0.75");
 
@@ -155,6 +160,53 @@ public record CollapsingTube(
   public int lobes(Grade grade) {
     double mean = TubeWall.mean(outside, wall.m());
     return lobes(side, wall.m() / mean, mean / length.m(), grade.poisson());
+  }
+
+  /** The Donnell-Batdorf pressure over the modulus, least over the lobes. */
+  static double shallow(Side side, double slender, double radiusOverLength, double nu) {
+    double flat = 1.0 - nu * nu;
+    double over = side == Side.ALL ? 0.5 : 0.0;
+    double ratio = Math.pow(radiusOverLength, 2);
+    double z2 = flat / (slender * slender * ratio * ratio); // Z = L^2 sqrt(1 - nu^2)/(R t)
+    double scale = Math.PI * Math.PI * Math.pow(slender, 3) * ratio / (12.0 * flat);
+    double least = Double.POSITIVE_INFINITY;
+    for (int n = 2; ; n++) {
+      double b2 = Math.pow(n / (Math.PI * radiusOverLength), 2);
+      double bend = Math.pow(1.0 + b2, 2);
+      double p = scale * (bend + 12.0 * z2 / (Math.pow(Math.PI, 4) * bend)) / (b2 + over);
+      if (p >= least) {
+        return least;
+      }
+      least = p;
+    }
+  }
+
+  /**
+   * The collapse pressure by the Donnell-Batdorf formula for shallow lobes, at the modulus at rest,
+   * for comparison with handbooks and norms that use it: k pi^2 D/(R L^2), k = [(1 + b^2)^2 + 12
+   * Z^2/(pi^4 (1 + b^2)^2)]/(b^2 + 1/2), b = n L/(pi R), Z = L^2 sqrt(1 - nu^2)/(R t); sides only:
+   * over b^2. It has n^2 where the ring has n^2 - 1, so with two lobes it is 4/3 of the truth; the
+   * low end of the bracket is three quarters.
+   *
+   * @param grade the material
+   * @return the pressure, always with the caveat
+   */
+  public Estimate<Pressure> shallowShell(Grade grade) {
+    double mean = TubeWall.mean(outside, wall.m());
+    double p = shallow(side, wall.m() / mean, mean / length.m(), grade.poisson());
+    Pressure high = grade.modulusAtRest().times(p);
+    return new Estimate<>(
+        high.times(0.75),
+        high,
+        high,
+        Estimate.Band.BRACKET,
+        List.of(BATDORF),
+        List.of(
+            Caveat.note(
+                "Donnell-Batdorf formula",
+                "up to 4/3 too high, and that for long tubes, which form two lobes: ask the tube for"
+                    + " its limit instead",
+                BATDORF)));
   }
 
   /** Travel at collapse: w = p R^2/(E t) for pressure on the sides. */
