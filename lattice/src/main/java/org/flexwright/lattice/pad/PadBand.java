@@ -36,9 +36,11 @@ final class PadBand {
     double down = Math.log(Math.min(1.0, Math.min(slip(), buckled())));
     double up = Math.max(0.0, Math.log(m.riseWithoutTurning() / m.rise()));
     up += Math.max(0.0, Math.log(m.riseOfLongerSide() / m.rise()));
+    down += Math.log(m.path().least(strain));
+    up += Math.log(m.path().most(strain));
     if (!m.tabled()) {
-      up += Math.max(0.0, Math.log(m.confinedRise() / m.rise()));
-      down = Math.min(down, Math.log(Math.min(1.0, 0.75 / m.rise())));
+      up += Math.log(Math.max(1.0, m.highest() / m.rise()));
+      down += Math.min(0.0, Math.log(m.lowest() / m.rise()));
     }
     return load.model(Math.exp(down - both), Math.exp(up + both));
   }
@@ -47,10 +49,12 @@ final class PadBand {
     double x = m.slenderness();
     double joints = Math.log(1.03) + Math.log(1.3) * Math.max(0.0, x - 0.4) / 0.2;
     double reading = Math.log(reading());
-    double transfer = Math.log(m.rise() / m.riseWithoutTransfer());
+    // without a table the bracket covers how the pad is held
+    double transfer = m.tabled() ? Math.log(m.rise() / m.riseWithoutTransfer()) : 0.0;
     double s = m.softening(strain);
     double excess = Math.max(0.0, m.rise() - 1.0);
-    double large = Math.log((s + excess * strain) / ((1.0 + excess) * s));
+    double straight = Math.min(strain, 2.0 * s); // held parts buckle with the rest
+    double large = Math.log((s + excess * straight) / ((1.0 + excess) * s));
     double sum = 0.0;
     for (double part : new double[] {joints, reading, Math.log(1.03), transfer, large}) {
       sum = Math.hypot(sum, part);
@@ -61,7 +65,7 @@ final class PadBand {
   private double reading() {
     WholeCells c = pad.cells();
     int across = Math.min(c.wide(), c.deep());
-    if (across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH) {
+    if (!m.tabled() || across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH) {
       return 1.02;
     }
     return m.straightChains() ? 1.5 : 1.15;

@@ -15,8 +15,9 @@ import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.lattice.cell.Cells;
+import org.flexwright.lattice.cell.CompressionPath;
 import org.flexwright.lattice.cell.CubicStiffness;
-import org.flexwright.lattice.cell.GuidedElastica;
+import org.flexwright.lattice.cell.Topology;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.law.NeoHookean;
 import org.flexwright.quantity.Force;
@@ -122,7 +123,7 @@ final class LatticePadTest {
     double held = foam * (1.0 - 1.0 / 3.0) / ((1.0 + 1.0 / 3.0) * (1.0 - 2.0 / 3.0));
     double area = 3.6e-3;
     Response r = PAD.respond(GRADE, THREE);
-    double softened = Cells.KELVIN.strut().softening(0.15);
+    double softened = Cells.KELVIN.path(PAD.slenderness()).softening(0.15);
     assertThat(r.load().nominal() * r.load().modelHigh()).isGreaterThan(foam * area * softened);
     assertThat(r.load().nominal() * r.load().modelLow()).isLessThan(held * area * softened);
   }
@@ -257,8 +258,13 @@ final class LatticePadTest {
     }
 
     @Override
-    public GuidedElastica strut() {
-      return like.strut();
+    public Topology topology() {
+      return like.topology();
+    }
+
+    @Override
+    public CompressionPath path(double x) {
+      return like.path(x);
     }
 
     @Override
