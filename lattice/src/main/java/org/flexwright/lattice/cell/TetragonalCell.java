@@ -34,7 +34,7 @@ public final class TetragonalCell implements StrutCell {
           L,
           AffineCells.EDGE_SPACE,
           (Math.sqrt(3.0) + 0.25) * Math.PI * L * L,
-          (1.0 / 3.0 + Math.sqrt(3.0) + 5.0 / 6.0 * Math.sqrt(6.0)) * L * L * L);
+          (1.0 / 3.0 + Math.sqrt(3.0) + 5.0 / 3.0 * Math.sqrt(6.0)) * L * L * L);
 
   TetragonalCell() {}
 

@@ -41,10 +41,12 @@ public final class Topology {
 
   private final double[][] nodes;
   private final List<Strut> struts;
+  private final boolean stretches;
 
   private Topology(double[][] nodes, List<Strut> struts) {
     this.nodes = nodes;
     this.struts = List.copyOf(struts);
+    stretches = stretches();
   }
 
   /**
@@ -265,6 +267,10 @@ public final class Topology {
    * @return true if stretch alone carries it
    */
   public boolean stretchesAlongEdge() {
+    return stretches;
+  }
+
+  private boolean stretches() {
     RealMatrix carried = stresses();
     RealMatrix with = new Array2DRowRealMatrix(6, carried.getColumnDimension() + 1);
     with.setSubMatrix(carried.getData(), 0, 0);
@@ -275,13 +281,17 @@ public final class Topology {
   /**
    * How much more of the struts that carry a push along z a block of n by n whole cells holds than
    * its share of the endless lattice, if struts in its side faces keep their full diameter: those
-   * are counted once for each block, not once for two.
+   * are counted once for each block, not once for two. Only for cells that carry such a push by
+   * stretch; blocks of cells that bend do not gain by it.
    *
    * @param across cells along x and along y
-   * @return the ratio, at least 1
+   * @return the ratio, at least 1; 1 for cells that bend
    */
   public double crowding(int across) {
     Require.atLeast("cells across", across, 1);
+    if (!stretches) {
+      return 1.0;
+    }
     double share = (across + 1.0) / across;
     double endless = 0.0;
     double block = 0.0;

@@ -91,13 +91,20 @@ final class PadBand {
    * The band of the peak strut strain: a quarter less where the joint shortens the strut, 40 % more
    * for the crease at the joint (judgement), less where a dry face slips, more where struts buckle
    * (a strut held at both ends that shortens by e beyond Euler's strain bends to 2 pi x sqrt(e));
-   * wider outside the table.
+   * wider outside the table. Without a table half of it is left at the low end, and at the high end
+   * it is 3.6 times as large where a face holds (the corners of a bonded pad) and 1.5 times where
+   * none does: the widest that the two tabled cells show.
    */
   ScaledValue onStrain(ScaledValue peak) {
     double low = 0.75 * Math.min(1.0, m.peakRatio(pad.slippedGrip()) / m.peakRatio(pad.grip()));
     double beyond = m.axialRatio() * (strain - m.buckling());
     double bent = beyond > 0.0 ? 2.0 * Math.PI * m.slenderness() * Math.sqrt(beyond) : 0.0;
     double outside = Math.max(1.0, reading() / 1.02 * reading() / 1.02);
-    return peak.model(low / outside, 1.4 * outside * Math.max(1.0, bent / peak.nominal()));
+    double high = 1.4 * outside * Math.max(1.0, bent / peak.nominal());
+    if (m.tabled()) {
+      return peak.model(low / outside, high);
+    }
+    double free = 0.75 * m.peakRatio(Grip.FREE) / m.peakRatio(pad.grip());
+    return peak.model(0.5 * free, high * (pad.grip() == Grip.FREE ? 1.5 : 3.6));
   }
 }

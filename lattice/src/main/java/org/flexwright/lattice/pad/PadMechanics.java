@@ -14,6 +14,9 @@ import org.flexwright.lattice.pad.FinitePads.Grip;
  */
 final class PadMechanics {
 
+  /** The most that any frame of a pad between two free faces rises, 1.19 for one Kelvin cell. */
+  private static final double FREE_RISE = 1.2;
+
   private final UnitCell cell;
   private final CompressionPath path;
   private final Optional<FinitePads> table;
@@ -61,21 +64,24 @@ final class PadMechanics {
 
   /**
    * The least rise that must be reckoned with. Without a table: a block whose free sides carry
-   * nothing over half a cell in all, which covers all blocks that were computed.
+   * nothing over half a cell in all and whose free end faces add the give of half a cell, which
+   * covers all blocks that were computed.
    */
   double lowest() {
     if (table.isPresent()) {
       return Math.min(Math.min(1.0, rise(Grip.FREE)), rise);
     }
     double left = across / (across + 1.0);
-    return left * left;
+    return left * left * (grip == Grip.HELD ? 1.0 : high / (high + 0.5));
   }
 
-  /** The largest rise that must be reckoned with: sides held everywhere. */
+  /** The largest rise that must be reckoned with: sides held everywhere, unless no face holds. */
   double highest() {
-    return table.isPresent()
-        ? Math.max(confined, rise)
-        : cell.topology().crowding(across) * confined * cell.jointDoubt(x);
+    if (table.isPresent()) {
+      return Math.max(confined, rise);
+    }
+    double held = grip == Grip.FREE ? FREE_RISE : confined;
+    return cell.topology().crowding(across) * held * cell.jointDoubt(x);
   }
 
   boolean tabled() {
