@@ -88,8 +88,7 @@ final class AffineCell extends FrameCell {
       bulk += rho / 9.0;
       tetragonal += 0.5 * rho * (a4 - b4 + b * (1.0 / 3.0 - a4 + b4));
       // only struts along face diagonals end at nodes that turn
-      double left =
-          s.family() == StrutFamily.FACE_DIAGONALS ? turning.left(p, poisson) : 1.0;
+      double left = s.family() == StrutFamily.FACE_DIAGONALS ? turning.left(p, poisson) : 1.0;
       c44 += rho * (b4 + b * left * (1.0 / 6.0 - b4));
     }
     return new CubicStiffness(bulk, tetragonal, c44);
@@ -153,8 +152,7 @@ final class AffineCell extends FrameCell {
     double v = beams.poisson12();
     double least = GuidedElastica.MOST;
     for (Struts s : struts) {
-      least =
-          Math.min(least, eulerStrain(x * s.slender(), 1.0) / s.family().stretches(v)[0]);
+      least = Math.min(least, eulerStrain(x * s.slender(), 1.0) / s.family().stretches(v)[0]);
     }
     return least;
   }

@@ -36,12 +36,7 @@ final class AffineCells {
     double c1 = 0.75 * PI;
     return new AffineCell(
         new CellShape(
-            "simple cubic",
-            Topology.ofEighths(0, 0, 0).joinAll(64).build(),
-            1.0,
-            1.0,
-            c1,
-            ROOT2),
+            "simple cubic", Topology.ofEighths(0, 0, 0).joinAll(64).build(), 1.0, 1.0, c1, ROOT2),
         List.of(new Struts(StrutFamily.EDGES, c1, 1.0)),
         Turning.NONE,
         Optional.of(
@@ -154,7 +149,8 @@ final class AffineCells {
         Optional.empty(),
         new Buckling(0.0, EULER),
         AFFINE,
-        Source.memory("Gurtner and Durand 2014, Proc. R. Soc. A 470, 20130611 (isotropic mixture)"));
+        Source.memory(
+            "Gurtner and Durand 2014, Proc. R. Soc. A 470, 20130611 (isotropic mixture)"));
   }
 
   static AffineCell faceAndBodyCentred() {

@@ -175,6 +175,7 @@ public final class Topology {
    * @return three fractions of the cell edge
    */
   public double[] node(int node) {
+    Require.between("node", node, 0, nodes.length - 1.0, "");
     return nodes[node].clone();
   }
 
@@ -218,8 +219,7 @@ public final class Topology {
    */
   public int coordination(int node) {
     Require.between("node", node, 0, nodes.length - 1.0, "");
-    return (int)
-        struts.stream().mapToInt(s -> (s.from == node ? 1 : 0) + (s.to == node ? 1 : 0)).sum();
+    return struts.stream().mapToInt(s -> (s.from == node ? 1 : 0) + (s.to == node ? 1 : 0)).sum();
   }
 
   /**

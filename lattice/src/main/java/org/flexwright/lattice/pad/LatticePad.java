@@ -31,13 +31,13 @@ import org.flexwright.run.Termination;
  * A flat pad of whole lattice cells between two flat plates, pushed along its height.
  *
  * <p>Formulas: F = Es E100 r A s(e), with e travel over height, A footprint, s(e) the path of the
- * cell (guided strut, or straight until struts buckle), E100 the endless lattice with fat joints (over Es), r the table of finite pads
- * and Es the secant modulus of the grade at the energy-weighted strut strain 0.509 e_peak sqrt(r)
- * (0.6791 of the radius through a round section times 3/4 along a guided strut; the energy, hence
- * the square of the strain, grows with r). Peak strut strain: the largest of the whole pad, which
- * at the corners of a bonded pad is two to four times that of the endless lattice, followed along
- * the bending of the guided strut; it counts the stretch with its sign left out, so it is on the
- * safe side for tension.
+ * cell (guided strut, or straight until struts buckle), E100 the endless lattice with fat joints
+ * (over Es), r the table of finite pads and Es the secant modulus of the grade at the
+ * energy-weighted strut strain 0.509 e_peak sqrt(r) (0.6791 of the radius through a round section
+ * times 3/4 along a guided strut; the energy, hence the square of the strain, grows with r). Peak
+ * strut strain: the largest of the whole pad, which at the corners of a bonded pad is two to four
+ * times that of the endless lattice, followed along the bending of the guided strut; it counts the
+ * stretch with its sign left out, so it is on the safe side for tension.
  *
  * <p>Range and caveats: see {@link #respond}. Kelvin pads soften steadily and show no plateau.
  * Struts are inclined in the pad, so in whichever way it is printed some are pulled across layers.

@@ -65,7 +65,8 @@ final class PadBand {
   private double reading() {
     WholeCells c = pad.cells();
     int across = Math.min(c.wide(), c.deep());
-    if (!m.tabled() || across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH) {
+    boolean inside = across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH;
+    if (inside || !m.tabled()) {
       return 1.02;
     }
     return m.straightChains() ? 1.5 : 1.15;

@@ -173,9 +173,7 @@ final class PadMechanics {
 
   /** The largest compressive centre strain of a strut over the macroscopic strain. */
   double axialRatio() {
-    return table
-        .map(t -> t.axial(grip, across, high, x))
-        .orElseGet(() -> endlessStretch * rise);
+    return table.map(t -> t.axial(grip, across, high, x)).orElseGet(() -> endlessStretch * rise);
   }
 
   /** The macroscopic strain at which the most compressed strut buckles if its ends turn freely. */

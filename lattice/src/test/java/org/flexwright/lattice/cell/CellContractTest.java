@@ -21,8 +21,8 @@ final class CellContractTest {
   }
 
   static List<StrutCell> every() {
-    return Stream.concat(Cells.all().stream(), Stream.of(Cells.BODY_CENTRED_WITH_VERTICALS))
-        .map(c -> (StrutCell) c)
+    return Stream.<StrutCell>concat(
+            Cells.all().stream(), Stream.of(Cells.BODY_CENTRED_WITH_VERTICALS))
         .toList();
   }
 
@@ -83,8 +83,7 @@ final class CellContractTest {
     }
     for (double x : new double[] {cell.mergingSlenderness(), 0.0, -1.0, Double.NaN}) {
       assertThatThrownBy(() -> cell.relativeDensity(x)).isInstanceOf(InvalidInputException.class);
-      assertThatThrownBy(() -> cell.firstOrderDensity(x))
-          .isInstanceOf(InvalidInputException.class);
+      assertThatThrownBy(() -> cell.firstOrderDensity(x)).isInstanceOf(InvalidInputException.class);
     }
     assertThat(cell.toString()).isEqualTo(cell.name());
     assertThat(cell.sources()).isNotEmpty();
@@ -106,8 +105,7 @@ final class CellContractTest {
         assertThat(ours.tetragonal())
             .isCloseTo(tetragonal, within(scale * tetragonal + 1e-12 * bulk));
         assertThat(ours.c44()).isCloseTo(c[3][3], within(scale * c[3][3]));
-        assertThat(ours.young100())
-            .isCloseTo(young(c), within(scale * young(c) + 1e-11 * bulk));
+        assertThat(ours.young100()).isCloseTo(young(c), within(scale * young(c) + 1e-11 * bulk));
         assertThat(ours.poisson12()).isCloseTo(c[0][1] / (c[0][0] + c[0][1]), within(1e-9));
         for (int i = 0; i < 6; i++) { // cubic indeed
           assertThat(c[i][i]).isCloseTo(c[i / 3 * 3][i / 3 * 3], within(1e-9 * bulk));

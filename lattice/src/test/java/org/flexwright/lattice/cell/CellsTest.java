@@ -53,10 +53,12 @@ final class CellsTest {
       case "first-order density" -> cell.firstOrderDensity(c.input("x"));
       case "peak strut strain" -> cell.peakStrain(c.input("x"));
       case "softening" -> cell.path(0.1).softening(c.input("strain"));
-      case "fibre strain" -> ((GuidedElastica) cell.path(0.1)).peakStrainOverSlenderness(c.input("strain"));
+      case "fibre strain" ->
+          ((GuidedElastica) cell.path(0.1)).peakStrainOverSlenderness(c.input("strain"));
       case "lateral strain" ->
           // half the width of a Kelvin cell lies in struts that stay straight
-          ((GuidedElastica) cell.path(0.1)).widening(c.input("strain")) * (cell == Cells.KELVIN ? 0.5 : 1.0);
+          ((GuidedElastica) cell.path(0.1)).widening(c.input("strain"))
+              * (cell == Cells.KELVIN ? 0.5 : 1.0);
       default -> throw new IllegalArgumentException(formula);
     };
   }

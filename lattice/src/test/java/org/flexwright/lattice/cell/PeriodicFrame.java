@@ -57,9 +57,7 @@ final class PeriodicFrame {
   private double[] moduli(double l) {
     double sway = 12.0 * section.ei / (l * (1.0 + shear(l)));
     double bend = section.ei / l;
-    return new double[] {
-      section.ea / l, sway, sway, sway, bend, bend, bend, section.gj / l
-    };
+    return new double[] {section.ea / l, sway, sway, sway, bend, bend, bend, section.gj / l};
   }
 
   private double shear(double l) {

@@ -28,8 +28,7 @@ final class StrutMixtureTest {
   void meetsTheReference(ReferenceCase c) {
     double space = c.input("s111");
     double face = c.input("s110");
-    CubicStiffness s =
-        new StrutMixture(1.0 - space - face, face, space).stretchLimit(1.0);
+    CubicStiffness s = new StrutMixture(1.0 - space - face, face, space).stretchLimit(1.0);
     TABLE.check(
         c,
         switch (c.formula()) {
