@@ -26,7 +26,8 @@ final class AffineCells {
       Source.derived(
           "buckling of a periodic frame over waves of many lengths, d/L 0.05 and 0.1, coarse grid");
   private static final Source EULER =
-      Source.derived("Euler strain of a strut with pinned ends, the least it can be");
+      Source.derived(
+          "Euler strain of a strut with pinned ends, an estimate between 0.5 and 4 times");
   // sway of straight lines of struts whose nodes turn: y tan y = 3, stress y^2/(9 pi)
   private static final double SWAY = 1.192459;
 

@@ -18,8 +18,8 @@ final class BodyCentred extends FrameCell {
           Math.sqrt(0.5),
           0.75 * Math.sqrt(3.0) * Math.PI,
           2.25 * Math.sqrt(2.0));
-  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / Math.sqrt(3.0));
-  private static final PeakStrain PEAK =
+  static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / Math.sqrt(3.0));
+  static final PeakStrain PEAK =
       new PeakStrain(
           1.5 * Math.sqrt(2.0),
           new double[] {0.0, 0.05, 0.1, 0.2, 0.3},

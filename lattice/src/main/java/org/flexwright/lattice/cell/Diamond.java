@@ -12,13 +12,6 @@ import org.flexwright.evidence.Source;
 final class Diamond extends FrameCell {
 
   private static final double ROOT3 = Math.sqrt(3.0);
-  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / ROOT3);
-  private static final PeakStrain PEAK =
-      new PeakStrain(
-          1.5 * Math.sqrt(2.0),
-          new double[] {0.0, 0.05, 0.1, 0.2, 0.3},
-          new double[] {0.0, 0.106319, 0.210463, 0.398245, 0.54406});
-
   private final double frames;
 
   private Diamond(CellShape shape, double frames, JointStiffening joints) {
@@ -89,12 +82,12 @@ final class Diamond extends FrameCell {
 
   @Override
   double peak(double x) {
-    return PEAK.at(x);
+    return BodyCentred.PEAK.at(x); // the same strut at the same angle
   }
 
   @Override
   public CompressionPath path(double x) {
     Slenderness.check(this, x);
-    return STRUT;
+    return BodyCentred.STRUT;
   }
 }

@@ -38,7 +38,7 @@ final class GyroidNet extends FrameCell {
         Source.derived("gyroid net frame, its two shear compliances; union volume of the joints"),
         Source.memory(
             "Khaderi, Deshpande and Fleck 2014, Int. J. Solids Struct. 51, 3866, E100 = 0.426 rho^2"));
-    path = new BorrowedPath(name(), GuidedElastica.ofSine(1.0 / ROOT2));
+    path = new BorrowedPath(name(), Kelvin.STRUT);
   }
 
   @Override

@@ -23,7 +23,7 @@ final class Kelvin extends FrameCell {
           1.0,
           3.0 * ROOT2 * Math.PI / 16.0,
           1.0 / 3.0);
-  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / ROOT2);
+  static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / ROOT2);
   private static final PeakStrain PEAK =
       new PeakStrain(
           3.0,
