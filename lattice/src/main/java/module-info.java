@@ -9,4 +9,5 @@ module org.flexwright.lattice {
 
   exports org.flexwright.lattice.cell;
   exports org.flexwright.lattice.pad;
+  exports org.flexwright.lattice.catalogue;
 }
