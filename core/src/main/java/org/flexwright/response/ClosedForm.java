@@ -88,6 +88,7 @@ public final class ClosedForm {
   Formula strain = (t, u) -> Double.NaN;
   @Nullable Formula volume;
   double working;
+  @Nullable Formula workingStrain;
   double linearTo = SMALL_STRAIN;
   int alike = 1;
   Band loadBand = Band.EXACT;
@@ -112,6 +113,7 @@ public final class ClosedForm {
     strain = of.strain;
     volume = of.volume;
     working = of.working;
+    workingStrain = of.workingStrain;
     linearTo = of.linearTo;
     alike = of.alike;
     loadBand = of.loadBand;
@@ -230,6 +232,18 @@ public final class ClosedForm {
   public ClosedForm working(double share) {
     ClosedForm c = new ClosedForm(this);
     c.working = Require.notNegative("working share", share, "");
+    return c;
+  }
+
+  /**
+   * The working strain where it is no fixed share of the peak strain.
+   *
+   * @param formula the strain at which the secant modulus is taken, from a size and a travel
+   * @return the new form
+   */
+  public ClosedForm workingStrain(Formula formula) {
+    ClosedForm c = new ClosedForm(this);
+    c.workingStrain = formula;
     return c;
   }
 

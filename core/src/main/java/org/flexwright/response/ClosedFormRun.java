@@ -125,7 +125,9 @@ final class ClosedFormRun {
     if (form.ofLaw) {
       return form.load.at(t, u);
     }
-    double working = Math.min(form.working * strain, lawEnd);
+    double working =
+        form.workingStrain == null ? form.working * strain : form.workingStrain.at(t, u);
+    working = Math.min(working, lawEnd);
     return grade.secantModulus(Math.max(0.0, working)).pa() * form.load.at(t, u);
   }
 

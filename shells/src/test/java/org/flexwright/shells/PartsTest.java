@@ -3,6 +3,7 @@ package org.flexwright.shells;
 import static org.flexwright.quantity.Length.mm;
 
 import java.util.stream.Stream;
+import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Force;
 import org.flexwright.response.LoadCase;
 import org.flexwright.shells.bellows.Bellows;
@@ -63,6 +64,15 @@ final class PartsTest {
                     .torus(mm(4 * s))
                     .wall(mm(d.between(0.3, 2) * s)),
             (s, d) -> LoadCase.toTravel(mm(d.between(0.1, 4) * s))),
+        PartCase.of(
+            "turned bellows",
+            (s, d) ->
+                Bellows.convolutions(d.oneOf(2, 5))
+                    .meanRadius(mm(d.between(10, 40) * s))
+                    .depth(mm(8 * s))
+                    .pitch(mm(d.between(5, 14) * s))
+                    .wall(mm(d.between(0.3, 2) * s)),
+            (s, d) -> LoadCase.toAngle(Angle.degrees(d.between(0.5, 15)))),
         PartCase.of(
             "sleeve",
             (s, d) ->

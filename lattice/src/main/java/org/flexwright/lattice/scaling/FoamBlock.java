@@ -134,11 +134,10 @@ public record FoamBlock(
     return unit.peakStrain(x) * unit.path(x).growth(Math.min(strain, 1.0));
   }
 
-  /** The secant modulus, kept beyond the collapse: what folds is not what carries. */
-  private double modulus(Grade grade, double d, double strain) {
+  /** Kept beyond the collapse: what folds is not what carries. */
+  private double working(double d, double strain) {
     double bent = peak(d, Math.min(strain, FoamCurve.COLLAPSE));
-    WorkingStrain working = WorkingStrain.roundBending(bent).linearMoment();
-    return grade.secantModulus(working.value()).pa();
+    return WorkingStrain.roundBending(bent).linearMoment().value();
   }
 
   @Override
@@ -147,7 +146,8 @@ public record FoamBlock(
     double h = height.m();
     ClosedForm form =
         ClosedForm.of(NAME, strut)
-            .loadOfLaw(Channel.FORCE, (d, u) -> modulus(grade, d, u / h) * area * stress(d, u / h))
+            .load(Channel.FORCE, (d, u) -> area * stress(d, u / h))
+            .workingStrain((d, u) -> working(d, u / h))
             .strain((d, u) -> peak(d, u / h))
             .linearTo(1.0)
             .until(d -> 0.95 * (1.0 - 1.4 * relativeDensity()) * h, "the foam is dense")

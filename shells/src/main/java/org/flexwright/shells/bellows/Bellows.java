@@ -35,9 +35,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Range: C1 0.2 to 1 (parallel legs need pitch/2 at most the depth), C2 to 4, Dm/w 2.5 to 100,
  * t/w to 0.15, travel of a convolution to 0.3 w and until its flanks touch. Caveats outside; also
- * none of this holds under pressure: thrust on the effective area, stiffening and squirm (buckling
- * of a long bellows under pressure) are not in this closed form. The end convolutions are taken as
- * the others.
+ * none of this holds under pressure: for thrust and squirm see {@link BellowsPressure}. The end
+ * convolutions are taken as the others. Asked for an angle it answers with the moment that turns
+ * one end, K Dm^2/8 a radian.
  *
  * <p>Band: the stiffness meets an independent shell computation within 0.6 % in 64 shapes (nu 0.3
  * and 0.49, Dm/w 4 and 8) and within 1.5 % at random shapes of this range. The working strain is
@@ -327,15 +327,25 @@ public record Bellows(
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double nu = grade.poisson();
     double working = WorkingStrain.bending(1.0).linearMoment().planeStrain().value();
-    return ClosedForm.of(NAME, wall)
-        .spring(t -> stiffnessOverModulus(t, nu))
-        .strainSlope(t -> strainPerTravel(t, nu))
-        .working(working)
-        .alike(count)
-        .bands(STIFFNESS_BAND, STRAIN_BAND)
-        .crossesLayers(build == BuildDirection.AXIS_UP)
-        .sources(FORM, COMPUTED)
-        .respond(grade, load, run, reservations(nu, load));
+    ClosedForm axial =
+        ClosedForm.of(NAME, wall)
+            .spring(t -> stiffnessOverModulus(t, nu))
+            .strainSlope(t -> strainPerTravel(t, nu))
+            .working(working)
+            .alike(count)
+            .bands(STIFFNESS_BAND, STRAIN_BAND)
+            .crossesLayers(build == BuildDirection.AXIS_UP)
+            .sources(FORM, COMPUTED);
+    ClosedForm form =
+        load instanceof LoadCase.ToAngle
+            ? Turned.of(
+                axial,
+                meanRadius,
+                (t, one) -> stiffnessOverModulus(t, nu),
+                (t, one) -> strainPerTravel(t, nu),
+                working)
+            : axial;
+    return form.respond(grade, load, run, reservations(nu, load));
   }
 
   private Checks reservations(double nu, LoadCase load) {
@@ -344,8 +354,9 @@ public record Bellows(
     checks.check("C2", 0.0, UFactors.C2_HIGH, c2(wall.m(), nu));
     checks.check("mean diameter / depth", 2.5, 100.0, 1.0 / depthOverDiameter());
     checks.check("wall / depth", 0.0, 0.15, wall.m() / depth.m());
-    if (load instanceof LoadCase.ToTravel to) {
-      double each = to.travel().m() / count;
+    double travel = Turned.travel(load, meanRadius);
+    if (travel > 0.0) {
+      double each = travel / count;
       checks.check("travel of a convolution / depth", 0.0, 0.3, each / depth.m());
       double free = 0.5 * pitch.m() - wall.m();
       checks.check("travel of a convolution / gap of its flanks", 0.0, 1.0, each / free);

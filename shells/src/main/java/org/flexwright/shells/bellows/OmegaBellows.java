@@ -13,6 +13,7 @@ import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Stiffness;
 import org.flexwright.quantity.Volume;
 import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
@@ -261,20 +262,41 @@ public record OmegaBellows(
     return at(STRAIN, c3(t, nu)) * t / (torus.m() * torus.m()) / count;
   }
 
+  /**
+   * The stiffness of the whole bellows for very small travel.
+   *
+   * @param grade the material
+   * @return force over travel at rest
+   */
+  public Stiffness stiffness(Grade grade) {
+    double k = stiffnessOverModulus(wall.m(), grade.poisson());
+    return Stiffness.newtonsPerM(grade.modulusAtRest().pa() * k);
+  }
+
   @Override
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double nu = grade.poisson();
     double cosine = 8.0 / (3.0 * Math.PI); // int |cos|^3 / int cos^2 along the slit circle
     double working = WorkingStrain.bending(1.0).planeStrain().times(cosine).value();
-    return ClosedForm.of(NAME, wall)
-        .spring(t -> stiffnessOverModulus(t, nu))
-        .strainSlope(t -> strainPerTravel(t, nu))
-        .working(working)
-        .alike(count)
-        .bands(STIFFNESS_BAND, STRAIN_BAND)
-        .crossesLayers(build == BuildDirection.AXIS_UP)
-        .sources(FORM, COMPUTED)
-        .respond(grade, load, run, reservations(nu, load));
+    ClosedForm axial =
+        ClosedForm.of(NAME, wall)
+            .spring(t -> stiffnessOverModulus(t, nu))
+            .strainSlope(t -> strainPerTravel(t, nu))
+            .working(working)
+            .alike(count)
+            .bands(STIFFNESS_BAND, STRAIN_BAND)
+            .crossesLayers(build == BuildDirection.AXIS_UP)
+            .sources(FORM, COMPUTED);
+    ClosedForm form =
+        load instanceof LoadCase.ToAngle
+            ? Turned.of(
+                axial,
+                meanRadius,
+                (t, one) -> stiffnessOverModulus(t, nu),
+                (t, one) -> strainPerTravel(t, nu),
+                working)
+            : axial;
+    return form.respond(grade, load, run, reservations(nu, load));
   }
 
   private Checks reservations(double nu, LoadCase load) {
@@ -286,8 +308,9 @@ public record OmegaBellows(
         8.0,
         Double.POSITIVE_INFINITY,
         2.0 * meanRadius.m() / torus.m());
-    if (load instanceof LoadCase.ToTravel to) {
-      double each = to.travel().m() / count;
+    double travel = Turned.travel(load, meanRadius);
+    if (travel > 0.0) {
+      double each = travel / count;
       checks.check("travel of a convolution / torus radius", 0.0, 0.3, each / torus.m());
     }
     return checks;
