@@ -21,5 +21,6 @@ module org.flexwright.core {
   exports org.flexwright.grade;
   exports org.flexwright.durability;
   exports org.flexwright.response;
+  exports org.flexwright.finder;
   exports org.flexwright.decide;
 }

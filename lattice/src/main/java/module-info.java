@@ -8,5 +8,7 @@ module org.flexwright.lattice {
   requires commons.math3;
 
   exports org.flexwright.lattice.cell;
+  exports org.flexwright.lattice.scaling;
   exports org.flexwright.lattice.pad;
+  exports org.flexwright.lattice.catalogue;
 }

@@ -9,6 +9,8 @@ module org.flexwright.shells {
 
   exports org.flexwright.shells.wall;
   exports org.flexwright.shells.tube;
+  exports org.flexwright.shells.dome;
   exports org.flexwright.shells.bellows;
   exports org.flexwright.shells.inflate;
+  exports org.flexwright.shells.catalogue;
 }

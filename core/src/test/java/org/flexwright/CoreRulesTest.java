@@ -20,6 +20,7 @@ final class CoreRulesTest extends ModuleRules {
           "grade",
           "durability",
           "response",
+          "finder",
           "decide",
           "sampling",
           "calibrate",

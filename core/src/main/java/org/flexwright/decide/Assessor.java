@@ -87,7 +87,10 @@ final class Assessor<P extends Part<P>> {
       Response r = part.respond(grade, target.load());
       responses++;
       answers.add(r);
-      ScaledValue load = known(r.load());
+      ScaledValue load = known(Limits.judged(target, r));
+      if (!r.termination().complete()) {
+        criteria.add(Criterion.ended(r.termination().why()));
+      }
       for (Limit limit : Limits.of(target)) {
         criteria.add(Criterion.load(limit, load, factors));
       }

@@ -46,6 +46,18 @@ record Criterion(
         limit::words, headroom, slope, LOAD_MODEL, -sign * high, sign * low, false);
   }
 
+  /** The demand that the path reaches its end, failed. */
+  static Criterion ended(String why) {
+    return new Criterion(
+        () -> "reach the end of the path (" + why + ")",
+        -HOPELESS,
+        new double[FACTORS.length],
+        LOAD_MODEL,
+        0,
+        0,
+        false);
+  }
+
   static Criterion strain(double allowed, ScaledValue value, Factors factors) {
     double[] slope = slope(value, factors, -1.0);
     slope[Factor.STRENGTH.ordinal()] += factors.sigma(Factor.STRENGTH);

@@ -221,7 +221,7 @@ public final class Question<P extends Part<P>> {
   private void refuseWrongLoads(Grade grade) {
     for (Target t : targets) {
       try {
-        part.respond(grade, t.load());
+        Limits.judged(t, part.respond(grade, t.load()));
       } catch (InvalidInputException e) {
         boolean anySize = answers(from, grade, t) || answers(to, grade, t);
         if (e.quantity().equals(Part.LOAD_CASE) || !anySize) {

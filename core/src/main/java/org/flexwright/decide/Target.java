@@ -1,14 +1,18 @@
 package org.flexwright.decide;
 
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Force;
-import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Moment;
 import org.flexwright.quantity.Pressure;
+import org.flexwright.response.Channel;
 import org.flexwright.response.LoadCase;
 
-/** What a part shall do. Made by {@link #force()} and {@link #hold}. */
+/**
+ * What a part shall do. Made by {@link #force()}, {@link #pressure()}, {@link #moment()} and {@link
+ * #hold}.
+ */
 public sealed interface Target {
 
   /**
@@ -19,13 +23,52 @@ public sealed interface Target {
   LoadCase load();
 
   /**
-   * A target on the force at a travel: {@code Target.force().between(newtons(3),
-   * newtons(8)).atTravel(mm(6))}.
+   * The load that it judges.
+   *
+   * @return force, pressure or moment
+   */
+  Channel channel();
+
+  /**
+   * The least load allowed.
+   *
+   * @return the limit in SI, if any
+   */
+  OptionalDouble least();
+
+  /**
+   * The greatest load allowed.
+   *
+   * @return the limit in SI, if any
+   */
+  OptionalDouble most();
+
+  /**
+   * A target on a force: {@code Target.force().between(newtons(3), newtons(8)).atTravel(mm(6))}.
    *
    * @return the start of the sentence
    */
-  static ForceWish force() {
-    return new ForceWish(Optional.empty(), Optional.empty());
+  static Wish<Force> force() {
+    return Wish.on(Channel.FORCE, Force::newtons);
+  }
+
+  /**
+   * A target on a pressure: {@code Target.pressure().atMost(kpa(30)).atTravel(mm(5))}.
+   *
+   * @return the start of the sentence
+   */
+  static Wish<Pressure> pressure() {
+    return Wish.on(Channel.PRESSURE, Pressure::pa);
+  }
+
+  /**
+   * A target on a moment: {@code
+   * Target.moment().atMost(newtonMillimetres(5)).atAngle(degrees(90))}.
+   *
+   * @return the start of the sentence
+   */
+  static Wish<Moment> moment() {
+    return Wish.on(Channel.MOMENT, Moment::newtonMetres);
   }
 
   /**
@@ -37,75 +80,6 @@ public sealed interface Target {
    */
   static HoldWish hold(Force force) {
     return new HoldWish(force);
-  }
-
-  /**
-   * A force wish without its travel.
-   *
-   * @param least the least force, if any
-   * @param most the greatest force, if any
-   */
-  record ForceWish(Optional<Force> least, Optional<Force> most) {
-
-    /**
-     * At least this force.
-     *
-     * @param force the limit
-     * @return the wish
-     */
-    public ForceWish atLeast(Force force) {
-      return new ForceWish(Optional.of(force), most);
-    }
-
-    /**
-     * At most this force.
-     *
-     * @param force the limit
-     * @return the wish
-     */
-    public ForceWish atMost(Force force) {
-      return new ForceWish(least, Optional.of(force));
-    }
-
-    /**
-     * Between two forces.
-     *
-     * @param low the least force
-     * @param high the greatest force
-     * @return the wish
-     */
-    public ForceWish between(Force low, Force high) {
-      return atLeast(low).atMost(high);
-    }
-
-    /**
-     * Near a force.
-     *
-     * @param force the wanted force
-     * @param tolerance share either way: 0.3 is 30 %, above 0, below 1
-     * @return the wish
-     */
-    public ForceWish about(Force force, double tolerance) {
-      Require.that(
-          tolerance > 0.0 && tolerance < 1.0,
-          "tolerance of the force",
-          Text.number(tolerance),
-          "above 0 and below 1",
-          "0.3 means 30 % either way");
-      return between(force.times(1.0 - tolerance), force.times(1.0 + tolerance));
-    }
-
-    /**
-     * The travel at which the force is wanted; completes the target.
-     *
-     * @param travel the travel, above 0
-     * @return the target
-     * @throws org.flexwright.InvalidInputException if no limit was named or the limits contradict
-     *     each other
-     */
-    public Target atTravel(Length travel) {
-      return new AtTravel(least, most, travel);
-    }
   }
 
   /**
@@ -128,59 +102,63 @@ public sealed interface Target {
   }
 
   /**
-   * A force between limits at a travel.
+   * A load between limits at the end of a load case.
    *
-   * @param least the least force, if any
-   * @param most the greatest force, if any
-   * @param travel the travel
+   * @param channel which load
+   * @param least the least load in SI, if any
+   * @param most the greatest load in SI, if any
+   * @param load where it is judged
    */
-  record AtTravel(Optional<Force> least, Optional<Force> most, Length travel) implements Target {
+  record Loaded(Channel channel, OptionalDouble least, OptionalDouble most, LoadCase load)
+      implements Target {
 
     /**
      * Refuses a target without a limit, or with limits that contradict each other.
      *
-     * @param least the least force, if any
-     * @param most the greatest force, if any
-     * @param travel the travel
+     * @param channel which load
+     * @param least the least load in SI, if any
+     * @param most the greatest load in SI, if any
+     * @param load where it is judged
      */
-    public AtTravel {
+    public Loaded {
       Require.that(
           least.isPresent() || most.isPresent(),
-          "force target",
+          channel + " target",
           "without a limit",
-          "a least or a greatest force",
+          "a least or a greatest " + channel,
           "call atLeast, atMost or between");
-      least.ifPresent(f -> Require.positive("least force", f.newtons(), "N"));
-      most.ifPresent(f -> Require.positive("greatest force", f.newtons(), "N"));
-      Require.positive("travel", travel.m(), "m");
+      least.ifPresent(f -> Require.positive("least " + channel, f, channel.unit()));
+      most.ifPresent(f -> Require.positive("greatest " + channel, f, channel.unit()));
       if (least.isPresent() && most.isPresent()) {
         Require.that(
-            least.get().compareTo(most.get()) < 0,
-            "least force",
-            least.get(),
-            "below the greatest force " + most.get(),
+            least.getAsDouble() < most.getAsDouble(),
+            "least " + channel,
+            channel.show(least.getAsDouble()),
+            "below the greatest " + channel + " " + channel.show(most.getAsDouble()),
             "swap the limits");
       }
-    }
-
-    @Override
-    public LoadCase load() {
-      return LoadCase.toTravel(travel);
     }
 
     /** One readable line. */
     @Override
     public String toString() {
-      String words;
+      String words = channel.toString();
       if (least.isPresent() && most.isPresent()) {
-        words = "force " + least.get() + " to " + most.get();
+        words +=
+            " " + channel.show(least.getAsDouble()) + " to " + channel.show(most.getAsDouble());
+      } else if (least.isPresent()) {
+        words += " at least " + channel.show(least.getAsDouble());
       } else {
-        words =
-            least
-                .map(f -> "force at least " + f)
-                .orElseGet(() -> "force at most " + most.map(Force::toString).orElse(""));
+        words += " at most " + channel.show(most.orElseThrow());
       }
-      return words + " at " + travel;
+      return words + where();
+    }
+
+    private String where() {
+      if (load instanceof LoadCase.ToTravel to) {
+        return " at " + to.travel();
+      }
+      return load instanceof LoadCase.ToAngle to ? " at " + to.angle() : " at the limit";
     }
   }
 
@@ -209,6 +187,21 @@ public sealed interface Target {
     @Override
     public LoadCase load() {
       return LoadCase.toHold(force);
+    }
+
+    @Override
+    public Channel channel() {
+      return Channel.PRESSURE;
+    }
+
+    @Override
+    public OptionalDouble least() {
+      return OptionalDouble.empty();
+    }
+
+    @Override
+    public OptionalDouble most() {
+      return OptionalDouble.of(supply.pa() / margin);
     }
 
     /** One readable line. */

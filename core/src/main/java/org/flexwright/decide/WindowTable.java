@@ -48,29 +48,10 @@ final class WindowTable {
             c.binds()
           });
     }
-    return align(lines);
+    return Text.table(lines);
   }
 
   private static String head(Channel channel) {
     return channel == Channel.PRESSURE ? "pressure needed" : channel.toString();
-  }
-
-  private static String align(List<String[]> lines) {
-    int columns = lines.get(0).length;
-    int[] width = new int[columns];
-    for (String[] line : lines) {
-      for (int i = 0; i < columns; i++) {
-        width[i] = Math.max(width[i], line[i].length());
-      }
-    }
-    StringBuilder text = new StringBuilder();
-    for (String[] line : lines) {
-      StringBuilder row = new StringBuilder();
-      for (int i = 0; i < columns; i++) {
-        row.append(line[i]).append(" ".repeat(width[i] - line[i].length() + 2));
-      }
-      text.append(row.toString().stripTrailing()).append('\n');
-    }
-    return text.toString();
   }
 }

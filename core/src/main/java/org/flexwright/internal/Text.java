@@ -2,6 +2,7 @@ package org.flexwright.internal;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
 import org.flexwright.InvalidInputException;
 
@@ -56,6 +57,31 @@ public final class Text {
     double hundred = 100.0 * fraction;
     String pattern = Math.abs(hundred) < 9.95 ? "%.1f %%" : "%.0f %%";
     return String.format(Locale.ROOT, pattern, hundred);
+  }
+
+  /**
+   * Lines of cells as a table with aligned columns.
+   *
+   * @param lines the lines, all with as many cells as the first
+   * @return the table, lines ending in a line feed
+   */
+  public static String table(List<String[]> lines) {
+    int columns = lines.get(0).length;
+    int[] width = new int[columns];
+    for (String[] line : lines) {
+      for (int i = 0; i < columns; i++) {
+        width[i] = Math.max(width[i], line[i].length());
+      }
+    }
+    StringBuilder text = new StringBuilder();
+    for (String[] line : lines) {
+      StringBuilder row = new StringBuilder();
+      for (int i = 0; i < columns; i++) {
+        row.append(line[i]).append(" ".repeat(width[i] - line[i].length() + 2));
+      }
+      text.append(row.toString().stripTrailing()).append('\n');
+    }
+    return text.toString();
   }
 
   static String unit(String unit) {

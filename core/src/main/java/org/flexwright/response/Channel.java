@@ -4,8 +4,12 @@ package org.flexwright.response;
 public enum Channel {
   /** Travel of the loaded face or growth of the radius, in metres. */
   TRAVEL("travel", "m", 1e3, "mm"),
+  /** Turn of the loaded end, in radians. */
+  ANGLE("angle", "rad", 180.0 / Math.PI, "deg"),
   /** Force on the loaded face or holding force, in newtons. */
   FORCE("force", "N", 1.0, "N"),
+  /** Moment on the loaded end, in newton metres. */
+  MOMENT("moment", "N m", 1e3, "N mm"),
   /** Gauge pressure, in pascals. */
   PRESSURE("pressure", "Pa", 1e-3, "kPa"),
   /** Volume taken in, in cubic metres. */

@@ -1,6 +1,7 @@
 package org.flexwright.response;
 
 import org.flexwright.internal.Require;
+import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Force;
 import org.flexwright.quantity.Length;
 
@@ -54,6 +55,39 @@ public sealed interface LoadCase {
   }
 
   /**
+   * Turn the loaded end.
+   *
+   * @param angle the angle at the end, above 0
+   */
+  record ToAngle(Angle angle) implements LoadCase {
+
+    /**
+     * Refuses an angle that is not above 0.
+     *
+     * @param angle the angle at the end, above 0
+     */
+    public ToAngle {
+      Require.positive("angle", angle.rad(), "rad");
+    }
+
+    /** One readable line. */
+    @Override
+    public String toString() {
+      return "to an angle of " + angle;
+    }
+  }
+
+  /** Load until the part gives way: buckling, collapse, snap-through or limit pressure. */
+  record ToLimit() implements LoadCase {
+
+    /** One readable line. */
+    @Override
+    public String toString() {
+      return "to its limit load";
+    }
+  }
+
+  /**
    * Push or pull the loaded face.
    *
    * @param travel the travel at the end
@@ -71,5 +105,24 @@ public sealed interface LoadCase {
    */
   static LoadCase toHold(Force force) {
     return new ToHold(force);
+  }
+
+  /**
+   * Turn the loaded end.
+   *
+   * @param angle the angle at the end
+   * @return the load case
+   */
+  static LoadCase toAngle(Angle angle) {
+    return new ToAngle(angle);
+  }
+
+  /**
+   * Load until the part gives way.
+   *
+   * @return the load case
+   */
+  static LoadCase toLimit() {
+    return new ToLimit();
   }
 }

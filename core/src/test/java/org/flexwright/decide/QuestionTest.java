@@ -17,12 +17,24 @@ import net.jqwik.api.constraints.Scale;
 import org.flexwright.InvalidInputException;
 import org.flexwright.durability.LifeLaw;
 import org.flexwright.durability.PowerLife;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Source;
+import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.PrintProcess;
 import org.flexwright.law.NeoHookean;
+import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Moment;
+import org.flexwright.quantity.Volume;
+import org.flexwright.response.Channel;
+import org.flexwright.response.ClosedForm;
+import org.flexwright.response.Lever;
+import org.flexwright.response.LoadCase;
+import org.flexwright.response.Part;
+import org.flexwright.response.Response;
+import org.flexwright.run.RunControl;
 import org.junit.jupiter.api.Test;
 
 class QuestionTest {
@@ -385,5 +397,67 @@ class QuestionTest {
                     .meet(Target.hold(newtons(5)).withSupply(kpa(200), 1.1))
                     .answer(grade))
         .hasMessageContaining("load case");
+  }
+
+  /** A disc that snaps: the load over modulus t^3 u (2 - u/t), answered as force. */
+  record Snapper(Length wall) implements Part<Snapper> {
+    static final Lever<Snapper> WALL = Lever.of("wall", Snapper::wall, (s, t) -> new Snapper(t));
+
+    @Override
+    public Response respond(Grade grade, LoadCase load, RunControl run) {
+      Source source = Source.derived("a test");
+      return ClosedForm.of("snapper", wall)
+          .load(Channel.FORCE, (t, u) -> t * u * (2.0 - u / t))
+          .strain((t, u) -> 0.01 * u / t)
+          .limit(t -> t)
+          .sources(source)
+          .respond(grade, load, run, Checks.of("snapper", source));
+    }
+
+    @Override
+    public List<Lever<Snapper>> levers() {
+      return List.of(WALL);
+    }
+
+    @Override
+    public Volume printedVolume() {
+      return Volume.mm3(1);
+    }
+
+    @Override
+    public Feature thinnest() {
+      return new Feature(Feature.Kind.WALL, wall);
+    }
+  }
+
+  @Test
+  void limitLoadIsATargetAndAPathThatEndsFails() {
+    Grade grade = grade(1.05, 0.0, 0.0);
+    var ask = Question.of(new Snapper(mm(1))).vary(Snapper.WALL, mm(0.5), mm(4));
+    Window<Snapper> limit =
+        ask.meet(Target.force().atLeast(newtons(E * 4e-6)).atLimit()).answer(grade);
+    // E t^2 is the largest force
+    assertThat(limit.nominal().get(0).from().mm()).isCloseTo(2.0, within(1e-9));
+    // at 3 mm every wall below 1.5 mm has snapped before
+    Window<Snapper> travel =
+        ask.meet(Target.force().atLeast(newtons(1e-9)).atTravel(mm(3))).answer(grade);
+    assertThat(travel.nominal().get(0).from().mm()).isBetween(1.5, 1.7);
+    assertThat(travel.table()).contains("snaps through");
+  }
+
+  @Test
+  void targetOnAnotherLoadIsRefused() {
+    assertThatThrownBy(
+            () ->
+                Question.of(Slab.of(30))
+                    .vary(Slab.WALL, mm(0.2), mm(4))
+                    .meet(Target.pressure().atMost(kpa(3)).atTravel(mm(2)))
+                    .answer(grade(1.1, 0, 0)))
+        .hasMessageContaining("a target on the pressure")
+        .hasMessageContaining("a target on the force");
+    assertThat(Target.moment().atMost(Moment.newtonMillimetres(5)).atAngle(Angle.degrees(90)))
+        .hasToString("moment at most 5 N mm at 90 deg");
+    assertThat(Target.pressure().atLeast(kpa(20)).atLimit())
+        .hasToString("pressure at least 20 kPa at the limit");
   }
 }

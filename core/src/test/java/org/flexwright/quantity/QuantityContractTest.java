@@ -70,6 +70,13 @@ class QuantityContractTest {
                 Stiffness::newtonsPerMm,
                 Stiffness::newtonsPerM,
                 Stiffness::parse),
+            new Unit<>(
+                "N mm",
+                1e-3,
+                Moment::newtonMillimetres,
+                Moment::newtonMillimetres,
+                Moment::newtonMetres,
+                Moment::parse),
             new Unit<>("J", 1, Energy::joules, Energy::joules, Energy::joules, Energy::parse),
             new Unit<>("g", 1e-3, Mass::grams, Mass::grams, Mass::kg, Mass::parse),
             new Unit<>(

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,11 +15,14 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The rows of all verification tables as one readable table.
+ * The rows of all verification tables as one readable table. Every case is checked; of each pair of
+ * a formula and a source the table lists the three that used most of their tolerance.
  *
  * @param rows the rows, by module, test and case
  */
 public record VerificationReport(List<Csv.Row> rows) {
+
+  private static final int LISTED = 3;
 
   /** Reads the rows that the tests of every module below a folder have written. */
   public static VerificationReport gather(Path root, String target) throws IOException {
@@ -42,7 +47,9 @@ public record VerificationReport(List<Csv.Row> rows) {
     return new VerificationReport(List.copyOf(rows));
   }
 
-  /** Gives what is wrong: cases never checked and formulas that rest on memory alone. */
+  /**
+   * Gives what is wrong: cases never checked, formulas that rest on memory alone or on one source.
+   */
   public List<String> faults() {
     List<String> faults = new ArrayList<>();
     Map<String, Set<Provenance>> grounds = new TreeMap<>();
@@ -54,6 +61,18 @@ public record VerificationReport(List<Csv.Row> rows) {
           .computeIfAbsent(row.cell("formula"), f -> EnumSet.noneOf(Provenance.class))
           .add(Provenance.valueOf(row.cell("provenance")));
     }
+    Map<String, Set<String>> sources = new TreeMap<>();
+    rows.forEach(
+        row ->
+            sources
+                .computeIfAbsent(row.cell("formula"), f -> new TreeSet<>())
+                .add(row.cell("source")));
+    sources.forEach(
+        (formula, of) -> {
+          if (of.size() < 2) {
+            faults.add("formula " + formula + " has one source: add a case by another route");
+          }
+        });
     grounds.forEach(
         (formula, ground) -> {
           if (ground.equals(EnumSet.of(Provenance.HANDBOOK_MEMORY))) {
@@ -71,7 +90,9 @@ public record VerificationReport(List<Csv.Row> rows) {
     StringBuilder text = new StringBuilder("# Verification\n\n");
     Set<String> formulas = new TreeSet<>();
     rows.forEach(row -> formulas.add(row.cell("formula")));
-    text.append(rows.size()).append(" cases of ").append(formulas.size()).append(" formulas.\n\n");
+    Map<String, List<Csv.Row>> pairs = pairs();
+    text.append(rows.size()).append(" cases of ").append(formulas.size()).append(" formulas, ");
+    text.append(pairs.size()).append(" pairs of a formula and a source.\n\n");
     text.append("| provenance | cases | formulas |\n|---|---|---|\n");
     for (Provenance provenance : Provenance.values()) {
       List<Csv.Row> some =
@@ -91,15 +112,47 @@ public record VerificationReport(List<Csv.Row> rows) {
             "error",
             "tolerance");
     text.append('\n').append(line(columns)).append("|---".repeat(columns.size())).append("|\n");
-    for (Csv.Row row : rows) {
-      List<String> cells = new ArrayList<>();
-      for (String column : columns) {
-        String cell = row.cell(column);
-        cells.add(column.equals("provenance") ? words(Provenance.valueOf(cell)) : cell);
-      }
-      text.append(line(cells));
+    for (List<Csv.Row> pair : pairs.values()) {
+      pair.stream()
+          .sorted(Comparator.comparingDouble(VerificationReport::used).reversed())
+          .limit(LISTED)
+          .forEach(row -> text.append(line(cells(row, columns, pair.size()))));
     }
     return text.toString();
+  }
+
+  private Map<String, List<Csv.Row>> pairs() {
+    Map<String, List<Csv.Row>> pairs = new LinkedHashMap<>();
+    for (Csv.Row row : rows) {
+      String pair = row.cell("formula") + "\n" + row.cell("source");
+      pairs.computeIfAbsent(pair, p -> new ArrayList<>()).add(row);
+    }
+    return pairs;
+  }
+
+  private static List<String> cells(Csv.Row row, List<String> columns, int of) {
+    List<String> cells = new ArrayList<>();
+    for (String column : columns) {
+      String cell = row.cell(column);
+      if (column.equals("provenance")) {
+        cells.add(words(Provenance.valueOf(cell)));
+      } else if (column.equals("source") && of > LISTED) {
+        cells.add(cell + " (" + of + " cases)");
+      } else {
+        cells.add(cell);
+      }
+    }
+    return cells;
+  }
+
+  /** The share of its tolerance that a case used; a case never checked comes first. */
+  private static double used(Csv.Row row) {
+    if (row.cell("computed").isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Tolerance tolerance = Tolerance.of(row.cell("tolerance"), row.cell("published"));
+    double error = Numbers.parse(row.cell("error"));
+    return error == 0.0 ? 0.0 : error / tolerance.bound();
   }
 
   private static String words(Provenance provenance) {

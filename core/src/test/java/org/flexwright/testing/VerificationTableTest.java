@@ -92,10 +92,11 @@ final class VerificationTableTest {
     assertThat(report.faults())
         .containsExactly(
             "case c was never checked",
+            "formula Recalled has one source: add a case by another route",
             "formula Recalled rests on memory alone: add a published or an independently derived"
                 + " case");
     assertThat(report.markdown())
-        .contains("3 cases of 2 formulas.")
+        .contains("3 cases of 2 formulas, 3 pairs of a formula and a source.")
         .contains("| published | 1 | 1 |")
         .contains("| named source, from memory | 2 | 2 |")
         .contains("| c | Recalled | q\\|r |");

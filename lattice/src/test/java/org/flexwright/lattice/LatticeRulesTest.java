@@ -5,7 +5,7 @@ import org.flexwright.testing.ModuleRules;
 
 final class LatticeRulesTest extends ModuleRules {
   private static final List<String> ORDER =
-      List.of("seed", "cell", "scaling", "homogenize", "pad", "exchange");
+      List.of("seed", "cell", "scaling", "homogenize", "pad", "catalogue", "exchange");
 
   LatticeRulesTest() {
     super("org.flexwright.lattice", "lattice.", ORDER);

@@ -1,7 +1,6 @@
 package org.flexwright.lattice.cell;
 
-import java.util.List;
-import org.flexwright.evidence.Caveat;
+import java.util.Optional;
 import org.flexwright.evidence.Source;
 
 /**
@@ -9,12 +8,18 @@ import org.flexwright.evidence.Source;
  * directions and b = 12 I/(A L^2)/(1 + shear), C = rho1 <n n n n + b (sym(1 n n) - n n n n)>; for
  * the directions along the space diagonals K = rho1/9, C' = rho1 b/6, C44 = rho1 (1/9 + b/18).
  */
-record BodyCentred() implements UnitCell {
+final class BodyCentred extends FrameCell {
 
-  private static final double C1 = 0.75 * Math.sqrt(3.0) * Math.PI;
-  private static final double C2 = 2.25 * Math.sqrt(2.0);
-  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / Math.sqrt(3.0));
-  private static final PeakStrain PEAK =
+  private static final CellShape SHAPE =
+      new CellShape(
+          "body-centred",
+          Topology.ofEighths(0, 0, 0, 4, 4, 4).joinAll(48).build(),
+          0.5 * Math.sqrt(3.0),
+          Math.sqrt(0.5),
+          0.75 * Math.sqrt(3.0) * Math.PI,
+          2.25 * Math.sqrt(2.0));
+  static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / Math.sqrt(3.0));
+  static final PeakStrain PEAK =
       new PeakStrain(
           1.5 * Math.sqrt(2.0),
           new double[] {0.0, 0.05, 0.1, 0.2, 0.3},
@@ -25,33 +30,17 @@ record BodyCentred() implements UnitCell {
           new double[] {1.0, 1.2690, 1.4545, 1.6932, 1.9850, 2.3545, 3.2190},
           new double[] {1.0, 1.1046, 1.1589, 1.2221, 1.2962, 1.3807, 1.5737},
           new double[] {1.0, 1.0343, 1.0499, 1.0695, 1.0955, 1.1221, 1.1688},
-          new double[] {1.15, 1.47, 0.69});
+          1.15,
+          1.47,
+          0.69);
 
-  @Override
-  public String name() {
-    return "body-centred";
-  }
-
-  @Override
-  public double strutOverCell() {
-    return 0.5 * Math.sqrt(3.0);
-  }
-
-  @Override
-  public double mergingSlenderness() {
-    return Math.sqrt(0.5);
-  }
-
-  @Override
-  public double relativeDensity(double x) {
-    Slenderness.check(this, x);
-    return x * x * (C1 - C2 * x);
-  }
-
-  @Override
-  public double firstOrderDensity(double x) {
-    Slenderness.check(this, x);
-    return C1 * x * x;
+  BodyCentred() {
+    super(
+        SHAPE,
+        Optional.of(JOINTS),
+        Source.memory("Ushijima et al. 2011, J. Sandwich Struct. Mater. 13, 303 (Euler limit)"),
+        Source.derived("affine strut networks with shear; union volume of the joints"),
+        GuidedElastica.SOURCE);
   }
 
   @Override
@@ -65,37 +54,13 @@ record BodyCentred() implements UnitCell {
   }
 
   @Override
-  public CubicStiffness solid(double x, double poisson) {
-    return JOINTS.of(centreLine(x, poisson), x, poisson);
+  double peak(double x) {
+    return PEAK.at(x);
   }
 
   @Override
-  public double peakStrain(double x) {
-    return PEAK.at(Slenderness.check(this, x));
-  }
-
-  @Override
-  public GuidedElastica strut() {
+  public CompressionPath path(double x) {
+    Slenderness.check(this, x);
     return STRUT;
-  }
-
-  @Override
-  public List<Caveat> caveats(double x, double poisson) {
-    return Slenderness.caveats(name(), x, poisson);
-  }
-
-  @Override
-  public List<Source> sources() {
-    return List.of(
-        Source.memory("Ushijima et al. 2011, J. Sandwich Struct. Mater. 13, 303 (Euler limit)"),
-        Source.derived("affine strut networks with shear; union volume of the joints"),
-        Slenderness.SOLID_ELEMENTS,
-        GuidedElastica.SOURCE);
-  }
-
-  /** The name. */
-  @Override
-  public String toString() {
-    return name();
   }
 }

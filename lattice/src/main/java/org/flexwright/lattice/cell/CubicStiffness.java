@@ -8,8 +8,9 @@ import org.flexwright.internal.Text;
  * the solid.
  *
  * <p>Formulas, with K = (C11 + 2 C12)/3 and C' = (C11 - C12)/2: E100 = 9 K C'/(3 K + C'), C11 = K +
- * 4 C'/3, C12 = K - 2 C'/3, nu12 = C12/(C11 + C12), 1/E111 = 1/(9 K) + 1/(3 C44), Zener ratio
- * C44/C'. Kept as K and C' because a soft cell has C11 and C12 equal to many digits.
+ * 4 C'/3, C12 = K - 2 C'/3, nu12 = C12/(C11 + C12), 1/E110 = 1/(9 K) + 1/(12 C') + 1/(4 C44),
+ * 1/E111 = 1/(9 K) + 1/(3 C44), Zener ratio C44/C'. Kept as K and C' because a soft cell has C11
+ * and C12 equal to many digits.
  *
  * <p>Source: elasticity of cubic crystals, for example Nye, Physical Properties of Crystals (from
  * memory).
@@ -61,6 +62,15 @@ public record CubicStiffness(double bulk, double tetragonal, double c44) {
    */
   public double young100() {
     return 9.0 * bulk * tetragonal / (3.0 * bulk + tetragonal);
+  }
+
+  /**
+   * Young's modulus along a face diagonal, sides free.
+   *
+   * @return E110
+   */
+  public double young110() {
+    return 1.0 / (1.0 / (9.0 * bulk) + 1.0 / (12.0 * tetragonal) + 1.0 / (4.0 * c44));
   }
 
   /**

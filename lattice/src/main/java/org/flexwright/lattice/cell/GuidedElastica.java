@@ -2,6 +2,7 @@ package org.flexwright.lattice.cell;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.evidence.Source;
+import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 
@@ -21,9 +22,9 @@ import org.flexwright.internal.Text;
  * <p>Source: model of Zhu, Mills and Knott 1997, J. Mech. Phys. Solids 45, 1875 (bending limit,
  * from memory), solved here.
  *
- * <p>JShell: {@code Cells.KELVIN.strut().softening(0.5)}
+ * <p>JShell: {@code Cells.KELVIN.path(0.1).softening(0.5)}
  */
-public final class GuidedElastica {
+public final class GuidedElastica implements CompressionPath {
 
   /** The largest strain for which the path is given: the strut lies flat. From 0.6 struts touch. */
   public static final double MOST = 1.0;
@@ -87,6 +88,7 @@ public final class GuidedElastica {
    * @param strain compressive strain of the cell, 0 to {@link #MOST}
    * @return stress/E100
    */
+  @Override
   public double softening(double strain) {
     Require.between("compressive strain", strain, 0.0, MOST, "");
     return strain <= TABLED ? strain * softenings.at(strain) : exactSoftening(strain);
@@ -119,6 +121,16 @@ public final class GuidedElastica {
    */
   public double peakStrainSlope() {
     return 3.0 * Math.tan(p0);
+  }
+
+  @Override
+  public double growth(double strain) {
+    return peakStrainOverSlenderness(strain) / peakStrainSlope();
+  }
+
+  @Override
+  public WorkingStrain working(double slope, double stretch, double strain) {
+    return WorkingStrain.roundBending(slope * growth(strain)).linearMoment();
   }
 
   /**

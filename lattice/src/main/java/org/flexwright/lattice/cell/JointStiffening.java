@@ -13,16 +13,18 @@ final class JointStiffening {
   private final double last;
   private final PolynomialSplineFunction[] log = new PolynomialSplineFunction[3];
   private final double[] nearlyIncompressible;
+  private final boolean known;
 
   /**
    * @param x slenderness of the knots, from 0
    * @param young ratio of E100 at Poisson's ratio 0.3
    * @param bulk ratio of K
    * @param shear ratio of C44
-   * @param nearlyIncompressible how much larger each logarithm is at Poisson's ratio 0.49
+   * @param nearlyIncompressible how much larger each logarithm is at Poisson's ratio 0.49; none if
+   *     only 0.3 was computed
    */
   JointStiffening(
-      double[] x, double[] young, double[] bulk, double[] shear, double[] nearlyIncompressible) {
+      double[] x, double[] young, double[] bulk, double[] shear, double... nearlyIncompressible) {
     last = x[x.length - 1];
     double[][] ratios = {young, bulk, shear};
     for (int k = 0; k < 3; k++) {
@@ -32,7 +34,18 @@ final class JointStiffening {
       }
       log[k] = new SplineInterpolator().interpolate(x, y);
     }
-    this.nearlyIncompressible = nearlyIncompressible.clone();
+    known = nearlyIncompressible.length > 0;
+    this.nearlyIncompressible = known ? nearlyIncompressible.clone() : new double[] {1.0, 1.0, 1.0};
+  }
+
+  /** The last slenderness that was computed. */
+  double last() {
+    return last;
+  }
+
+  /** The largest Poisson's ratio that was computed, the limit of rubber taken in. */
+  double mostPoisson() {
+    return known ? 0.5 : 0.3;
   }
 
   CubicStiffness of(CubicStiffness centreLine, double x, double poisson) {

@@ -1,7 +1,6 @@
 package org.flexwright.lattice.cell;
 
-import java.util.List;
-import org.flexwright.evidence.Caveat;
+import java.util.Optional;
 import org.flexwright.evidence.Source;
 
 /**
@@ -9,12 +8,22 @@ import org.flexwright.evidence.Source;
  * 1/(kappa GA)), K = rho1/9, 1/C44 = (8 + t)/(5 + t) L^4/(3 sqrt2 EI) + 2 sqrt2 L^2 (1/(EA) +
  * 1/(kappa GA)).
  */
-record Kelvin() implements UnitCell {
+final class Kelvin extends FrameCell {
 
   private static final double ROOT2 = Math.sqrt(2.0);
-  private static final double C1 = 3.0 * ROOT2 * Math.PI / 16.0;
-  private static final double C2 = 1.0 / 3.0;
-  private static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / ROOT2);
+  private static final CellShape SHAPE =
+      new CellShape(
+          "Kelvin",
+          Topology.ofEighths(
+                  2, 0, 4, 2, 4, 0, 0, 2, 4, 4, 2, 0, 0, 4, 2, 4, 0, 2, //
+                  6, 0, 4, 6, 4, 0, 0, 6, 4, 4, 6, 0, 0, 4, 6, 4, 0, 6)
+              .joinAll(8)
+              .build(),
+          0.25 * ROOT2,
+          1.0,
+          3.0 * ROOT2 * Math.PI / 16.0,
+          1.0 / 3.0);
+  static final GuidedElastica STRUT = GuidedElastica.ofSine(1.0 / ROOT2);
   private static final PeakStrain PEAK =
       new PeakStrain(
           3.0,
@@ -26,33 +35,18 @@ record Kelvin() implements UnitCell {
           new double[] {1.0, 1.1200, 1.1969, 1.3101, 1.5324, 1.7654},
           new double[] {1.0, 1.0449, 1.0746, 1.1088, 1.1650, 1.2331},
           new double[] {1.0, 1.0295, 1.0726, 1.1237, 1.2090, 1.3103},
-          new double[] {1.055, 1.267, 0.98});
+          1.055,
+          1.267,
+          0.98);
 
-  @Override
-  public String name() {
-    return "Kelvin";
-  }
-
-  @Override
-  public double strutOverCell() {
-    return 0.25 * ROOT2;
-  }
-
-  @Override
-  public double mergingSlenderness() {
-    return 1.0;
-  }
-
-  @Override
-  public double relativeDensity(double x) {
-    Slenderness.check(this, x);
-    return x * x * (C1 - C2 * x);
-  }
-
-  @Override
-  public double firstOrderDensity(double x) {
-    Slenderness.check(this, x);
-    return C1 * x * x;
+  Kelvin() {
+    super(
+        SHAPE,
+        Optional.of(JOINTS),
+        Source.memory("Zhu, Knott and Mills 1997, J. Mech. Phys. Solids 45, 319"),
+        Source.memory("Warren and Kraynik 1997, J. Appl. Mech. 64, 787"),
+        Source.derived("Kelvin frame with stretch and shear; union volume of the joints"),
+        GuidedElastica.SOURCE);
   }
 
   @Override
@@ -68,38 +62,13 @@ record Kelvin() implements UnitCell {
   }
 
   @Override
-  public CubicStiffness solid(double x, double poisson) {
-    return JOINTS.of(centreLine(x, poisson), x, poisson);
+  double peak(double x) {
+    return PEAK.at(x);
   }
 
   @Override
-  public double peakStrain(double x) {
-    return PEAK.at(Slenderness.check(this, x));
-  }
-
-  @Override
-  public GuidedElastica strut() {
+  public CompressionPath path(double x) {
+    Slenderness.check(this, x);
     return STRUT;
-  }
-
-  @Override
-  public List<Caveat> caveats(double x, double poisson) {
-    return Slenderness.caveats(name(), x, poisson);
-  }
-
-  @Override
-  public List<Source> sources() {
-    return List.of(
-        Source.memory("Zhu, Knott and Mills 1997, J. Mech. Phys. Solids 45, 319"),
-        Source.memory("Warren and Kraynik 1997, J. Appl. Mech. 64, 787"),
-        Source.derived("Kelvin frame with stretch and shear; union volume of the joints"),
-        Slenderness.SOLID_ELEMENTS,
-        GuidedElastica.SOURCE);
-  }
-
-  /** The name. */
-  @Override
-  public String toString() {
-    return name();
   }
 }

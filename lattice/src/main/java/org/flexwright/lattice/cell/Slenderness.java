@@ -2,6 +2,7 @@ package org.flexwright.lattice.cell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
@@ -17,7 +18,7 @@ final class Slenderness {
 
   private Slenderness() {}
 
-  static double check(UnitCell cell, double x) {
+  static double check(StrutCell cell, double x) {
     Require.positive("slenderness of the struts", x, "");
     Require.that(
         x < cell.mergingSlenderness(),
@@ -46,19 +47,38 @@ final class Slenderness {
     return Math.PI * x * x * x * x / 64.0;
   }
 
-  static List<Caveat> caveats(String cell, double x, double poisson) {
+  /** 12 EI/(kappa GA L^2) of a strut. */
+  static double shearNumber(double x, double poisson) {
+    return 12.0 * inertia(x) * shearFlexibility(x, poisson);
+  }
+
+  static List<Caveat> caveats(
+      String cell, Optional<JointStiffening> joints, double peakLimit, double x, double poisson) {
     List<Caveat> caveats = new ArrayList<>();
-    new ValidityRange(cell + " joint stiffening", "slenderness d/L", 0.0, 0.4, "", SOLID_ELEMENTS)
-        .check(x)
-        .ifPresent(caveats::add);
-    new ValidityRange(cell + " joint stiffening", "Poisson's ratio", 0.3, 0.5, "", SOLID_ELEMENTS)
-        .check(poisson)
-        .ifPresent(caveats::add);
-    new ValidityRange(cell + " peak strut strain", "slenderness d/L", 0.0, 0.3, "", PEAK)
+    String model = cell + " joint stiffening";
+    joints.ifPresentOrElse(
+        j -> {
+          new ValidityRange(model, "slenderness d/L", 0.0, j.last(), "", SOLID_ELEMENTS)
+              .check(x)
+              .ifPresent(caveats::add);
+          new ValidityRange(model, "Poisson's ratio", 0.3, j.mostPoisson(), "", SOLID_ELEMENTS)
+              .check(poisson)
+              .ifPresent(caveats::add);
+        },
+        () ->
+            caveats.add(
+                Caveat.note(
+                    model,
+                    "fat joints of this cell are unknown; they add stiffness, see the band",
+                    UNKNOWN)));
+    new ValidityRange(cell + " peak strut strain", "slenderness d/L", 0.0, peakLimit, "", PEAK)
         .check(x)
         .ifPresent(caveats::add);
     return caveats;
   }
+
+  private static final Source UNKNOWN =
+      Source.assumption("no cell here is stiffened by its joints more than by exp(3.2 d/L)");
 
   private static final Source PEAK =
       Source.derived("periodic Timoshenko frame, peak fibre strain at the node");

@@ -2,58 +2,17 @@ package org.flexwright.lattice.cell;
 
 import java.util.List;
 import org.flexwright.evidence.Caveat;
-import org.flexwright.evidence.Source;
+import org.flexwright.internal.Require;
 
 /**
  * The laws of an endless lattice of one cubic cell with equal round struts, pushed along a cell
  * edge. Open to users.
  *
- * <p>Symbols: a edge of the cell, L strut length from node to node, d strut diameter, x = d/L
- * slenderness (above 0, below {@link #mergingSlenderness}). Moduli are over Young's modulus of the
- * solid.
+ * <p>Symbols: those of {@link StrutCell}. Moduli are over Young's modulus of the solid.
  *
- * <p>JShell: {@code Cells.KELVIN.relativeDensity(0.2)}
+ * <p>JShell: {@code Cells.KELVIN.centreLine(0.2, 0.3)}
  */
-public interface UnitCell {
-
-  /**
-   * The name for tables.
-   *
-   * @return the name in words
-   */
-  String name();
-
-  /**
-   * Strut length over cell edge, L/a.
-   *
-   * @return the ratio
-   */
-  double strutOverCell();
-
-  /**
-   * The slenderness at which neighbouring struts have merged along their whole length; x must stay
-   * below.
-   *
-   * @return tan(theta/2) with theta the least angle between two struts at a node
-   */
-  double mergingSlenderness();
-
-  /**
-   * Volume of material over volume of space, joints counted once.
-   *
-   * @param x slenderness d/L
-   * @return the relative density
-   */
-  double relativeDensity(double x);
-
-  /**
-   * The relative density to first order: all struts at full length, joints counted once for each
-   * strut. Formulas of the literature are often written in it.
-   *
-   * @param x slenderness d/L
-   * @return the sum of the strut volumes over the volume of space
-   */
-  double firstOrderDensity(double x);
+public interface UnitCell extends StrutCell {
 
   /**
    * The elastic constants of centre-line struts with bending, stretch and shear (Timoshenko),
@@ -83,11 +42,35 @@ public interface UnitCell {
   double peakStrain(double x);
 
   /**
-   * How the struts bend at large compression along a cell edge with the sides free.
+   * The largest compressive strain of the centre line of a strut over the macroscopic strain, for
+   * small strain with the sides free. Unless a cell says better, the strain that all struts would
+   * share if they held all the energy of E100 by stretch alone.
    *
-   * @return the elastica of one strut
+   * @param x slenderness d/L
+   * @return the ratio
    */
-  GuidedElastica strut();
+  default double axialStrain(double x) {
+    return Math.sqrt(centreLine(x, 0.3).young100() / relativeDensity(x));
+  }
+
+  /**
+   * How many times stiffer than {@link #solid} the cell may be because nothing is known about its
+   * fat joints; 1 where they are known.
+   *
+   * @param x slenderness d/L
+   * @return the factor, at least 1
+   */
+  default double jointDoubt(double x) {
+    return 1.0;
+  }
+
+  /**
+   * How stress and strut strain go on at large compression along a cell edge with the sides free.
+   *
+   * @param x slenderness d/L
+   * @return the shape of the path
+   */
+  CompressionPath path(double x);
 
   /**
    * The reservations at a slenderness.
@@ -97,13 +80,6 @@ public interface UnitCell {
    * @return the caveats, empty inside the ranges of all laws
    */
   List<Caveat> caveats(double x, double poisson);
-
-  /**
-   * Where the laws come from.
-   *
-   * @return the sources
-   */
-  List<Source> sources();
 
   /**
    * The axial strain at which a strut buckles, after Euler: n^2 pi^2 x^2/16.
@@ -116,8 +92,8 @@ public interface UnitCell {
    * @return the compressive strain, positive
    */
   default double eulerStrain(double x, double n) {
-    org.flexwright.internal.Require.positive("slenderness", x, "");
-    org.flexwright.internal.Require.between("end factor", n, 1.0, 2.0, "");
+    Require.positive("slenderness", x, "");
+    Require.between("end factor", n, 1.0, 2.0, "");
     double s = n * Math.PI * x / 4.0;
     return s * s;
   }

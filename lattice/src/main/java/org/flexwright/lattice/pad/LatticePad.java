@@ -30,14 +30,14 @@ import org.flexwright.run.Termination;
 /**
  * A flat pad of whole lattice cells between two flat plates, pushed along its height.
  *
- * <p>Formulas: F = Es E100 r A s(e), with e travel over height, A footprint, s(e) the softening of
- * the guided strut, E100 the endless lattice with fat joints (over Es), r the table of finite pads
- * and Es the secant modulus of the grade at the energy-weighted strut strain 0.509 e_peak sqrt(r)
- * (0.6791 of the radius through a round section times 3/4 along a guided strut; the energy, hence
- * the square of the strain, grows with r). Peak strut strain: the largest of the whole pad, which
- * at the corners of a bonded pad is two to four times that of the endless lattice, followed along
- * the bending of the guided strut; it counts the stretch with its sign left out, so it is on the
- * safe side for tension.
+ * <p>Formulas: F = Es E100 r A s(e), with e travel over height, A footprint, s(e) the path of the
+ * cell (guided strut, or straight until struts buckle), E100 the endless lattice with fat joints
+ * (over Es), r the table of finite pads and Es the secant modulus of the grade at the
+ * energy-weighted strut strain 0.509 e_peak sqrt(r) (0.6791 of the radius through a round section
+ * times 3/4 along a guided strut; the energy, hence the square of the strain, grows with r). Peak
+ * strut strain: the largest of the whole pad, which at the corners of a bonded pad is two to four
+ * times that of the endless lattice, followed along the bending of the guided strut; it counts the
+ * stretch with its sign left out, so it is on the safe side for tension.
  *
  * <p>Range and caveats: see {@link #respond}. Kelvin pads soften steadily and show no plateau.
  * Struts are inclined in the pad, so in whichever way it is printed some are pulled across layers.
@@ -222,7 +222,8 @@ public record LatticePad(
    * Young's modulus of the pad as a block, at rest: force over footprint and strain.
    *
    * <p>The band is the bracket from free sides to sides held everywhere. The modulus of the endless
-   * lattice alone is no answer for a pad.
+   * lattice alone is no answer for a pad. For a cell without a table of pads the nominal value lies
+   * midway (in proportion) between the endless lattice with free and with held sides.
    *
    * @param grade the material
    * @return the modulus with its bracket
@@ -230,11 +231,10 @@ public record LatticePad(
   public Estimate<Pressure> modulus(Grade grade) {
     PadMechanics m = new PadMechanics(this, strut.m(), grade.poisson());
     Pressure endless = grade.modulusAtRest().times(m.young());
-    double low = Math.min(Math.min(1.0, m.rise(Grip.FREE)), m.rise());
     return new Estimate<>(
-        endless.times(low),
+        endless.times(m.lowest()),
         endless.times(m.rise()),
-        endless.times(Math.max(m.confinedRise(), m.rise())),
+        endless.times(m.highest()),
         Estimate.Band.BRACKET,
         sources(grade),
         PadCaveats.of(this, m, grade, 0.0));

@@ -36,9 +36,11 @@ final class PadBand {
     double down = Math.log(Math.min(1.0, Math.min(slip(), buckled())));
     double up = Math.max(0.0, Math.log(m.riseWithoutTurning() / m.rise()));
     up += Math.max(0.0, Math.log(m.riseOfLongerSide() / m.rise()));
+    down += Math.log(m.path().least(strain));
+    up += Math.log(m.path().most(strain));
     if (!m.tabled()) {
-      up += Math.max(0.0, Math.log(m.confinedRise() / m.rise()));
-      down = Math.min(down, Math.log(Math.min(1.0, 0.75 / m.rise())));
+      up += Math.log(Math.max(1.0, m.highest() / m.rise()));
+      down += Math.min(0.0, Math.log(m.lowest() / m.rise()));
     }
     return load.model(Math.exp(down - both), Math.exp(up + both));
   }
@@ -47,10 +49,12 @@ final class PadBand {
     double x = m.slenderness();
     double joints = Math.log(1.03) + Math.log(1.3) * Math.max(0.0, x - 0.4) / 0.2;
     double reading = Math.log(reading());
-    double transfer = Math.log(m.rise() / m.riseWithoutTransfer());
+    // without a table the bracket covers how the pad is held
+    double transfer = m.tabled() ? Math.log(m.rise() / m.riseWithoutTransfer()) : 0.0;
     double s = m.softening(strain);
     double excess = Math.max(0.0, m.rise() - 1.0);
-    double large = Math.log((s + excess * strain) / ((1.0 + excess) * s));
+    double straight = Math.min(strain, 2.0 * s); // held parts buckle with the rest
+    double large = Math.log((s + excess * straight) / ((1.0 + excess) * s));
     double sum = 0.0;
     for (double part : new double[] {joints, reading, Math.log(1.03), transfer, large}) {
       sum = Math.hypot(sum, part);
@@ -61,7 +65,8 @@ final class PadBand {
   private double reading() {
     WholeCells c = pad.cells();
     int across = Math.min(c.wide(), c.deep());
-    if (across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH) {
+    boolean inside = across <= FinitePads.MOST_ACROSS && c.high() <= FinitePads.MOST_HIGH;
+    if (inside || !m.tabled()) {
       return 1.02;
     }
     return m.straightChains() ? 1.5 : 1.15;
@@ -87,13 +92,20 @@ final class PadBand {
    * The band of the peak strut strain: a quarter less where the joint shortens the strut, 40 % more
    * for the crease at the joint (judgement), less where a dry face slips, more where struts buckle
    * (a strut held at both ends that shortens by e beyond Euler's strain bends to 2 pi x sqrt(e));
-   * wider outside the table.
+   * wider outside the table. Without a table half of it is left at the low end, and at the high end
+   * it is 3.6 times as large where a face holds (the corners of a bonded pad) and 1.5 times where
+   * none does: the widest that the two tabled cells show.
    */
   ScaledValue onStrain(ScaledValue peak) {
     double low = 0.75 * Math.min(1.0, m.peakRatio(pad.slippedGrip()) / m.peakRatio(pad.grip()));
     double beyond = m.axialRatio() * (strain - m.buckling());
     double bent = beyond > 0.0 ? 2.0 * Math.PI * m.slenderness() * Math.sqrt(beyond) : 0.0;
     double outside = Math.max(1.0, reading() / 1.02 * reading() / 1.02);
-    return peak.model(low / outside, 1.4 * outside * Math.max(1.0, bent / peak.nominal()));
+    double high = 1.4 * outside * Math.max(1.0, bent / peak.nominal());
+    if (m.tabled()) {
+      return peak.model(low / outside, high);
+    }
+    double free = 0.75 * m.peakRatio(Grip.FREE) / m.peakRatio(pad.grip());
+    return peak.model(0.5 * free, high * (pad.grip() == Grip.FREE ? 1.5 : 3.6));
   }
 }

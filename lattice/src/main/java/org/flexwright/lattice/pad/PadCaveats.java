@@ -71,6 +71,7 @@ final class PadCaveats {
 
   private void strain(LatticePad pad, PadMechanics m, double strain) {
     range("buckling of struts", "compressive strain", 0.0, m.buckling(), EULER, strain);
+    caveats.addAll(m.path().caveats(strain));
     double dense = 1.0 - 1.4 * pad.relativeDensity();
     range("densification", "compressive strain", 0.0, Math.max(0.0, dense), FOAM, strain);
     range("bending of struts without contact", "compressive strain", 0.0, 0.6, FOAM, strain);

@@ -3,8 +3,8 @@ package org.flexwright.lattice.pad;
 import java.util.Optional;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.WorkingStrain;
+import org.flexwright.lattice.cell.CompressionPath;
 import org.flexwright.lattice.cell.CubicStiffness;
-import org.flexwright.lattice.cell.GuidedElastica;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.lattice.pad.FinitePads.Grip;
 
@@ -14,7 +14,11 @@ import org.flexwright.lattice.pad.FinitePads.Grip;
  */
 final class PadMechanics {
 
+  /** The most that any frame of a pad between two free faces rises, 1.19 for one Kelvin cell. */
+  private static final double FREE_RISE = 1.2;
+
   private final UnitCell cell;
+  private final CompressionPath path;
   private final Optional<FinitePads> table;
   private final int across;
   private final int longer;
@@ -27,6 +31,7 @@ final class PadMechanics {
   private final Grip grip;
   private final double rise;
   private final double endlessPeak;
+  private final double endlessStretch;
   private final double peakRatio;
 
   PadMechanics(LatticePad pad, double diameter, double poisson) {
@@ -42,9 +47,11 @@ final class PadMechanics {
     confined = solid.c11() / solid.young100();
     CubicStiffness beams = cell.centreLine(x, poisson);
     ownConfined = beams.c11() / beams.young100();
+    path = cell.path(x);
     grip = pad.grip();
     rise = rise(grip, across, high, confined);
     endlessPeak = cell.peakStrain(x);
+    endlessStretch = cell.axialStrain(x);
     peakRatio = peakRatio(grip);
   }
 
@@ -52,7 +59,29 @@ final class PadMechanics {
     if (table.isPresent()) {
       return table.get().modulus(of, n, h, limit);
     }
-    return of == Grip.FREE ? 1.0 : Math.sqrt(limit);
+    return cell.topology().crowding(n) * (of == Grip.FREE ? 1.0 : Math.sqrt(limit));
+  }
+
+  /**
+   * The least rise that must be reckoned with. Without a table: a block whose free sides carry
+   * nothing over half a cell in all and whose free end faces add the give of half a cell, which
+   * covers all blocks that were computed.
+   */
+  double lowest() {
+    if (table.isPresent()) {
+      return Math.min(Math.min(1.0, rise(Grip.FREE)), rise);
+    }
+    double left = across / (across + 1.0);
+    return left * left * (grip == Grip.HELD ? 1.0 : high / (high + 0.5));
+  }
+
+  /** The largest rise that must be reckoned with: sides held everywhere, unless no face holds. */
+  double highest() {
+    if (table.isPresent()) {
+      return Math.max(confined, rise);
+    }
+    double held = grip == Grip.FREE ? FREE_RISE : confined;
+    return cell.topology().crowding(across) * held * cell.jointDoubt(x);
   }
 
   boolean tabled() {
@@ -102,17 +131,17 @@ final class PadMechanics {
     return solid.young100();
   }
 
-  double confinedRise() {
-    return confined;
-  }
-
   /** Whether struts go on straight through the nodes, so that a pad has direct lines of load. */
   boolean straightChains() {
     return solid.zener() > 2.0;
   }
 
   double softening(double strain) {
-    return cell.strut().softening(strain);
+    return path.softening(strain);
+  }
+
+  CompressionPath path() {
+    return path;
   }
 
   /** Force in newtons at a macroscopic strain. */
@@ -126,13 +155,13 @@ final class PadMechanics {
 
   /** The strain of the solid that its secant modulus is taken at. */
   double weighted(double strain) {
-    double endless = endlessPeak * bending(strain);
-    return WorkingStrain.roundBending(endless).linearMoment().times(Math.sqrt(rise)).value();
+    WorkingStrain endless = path.working(endlessPeak, endlessStretch, strain);
+    return endless.times(Math.sqrt(rise)).value();
   }
 
   /** The largest strut strain at a macroscopic strain. */
   double peak(double strain) {
-    return peakRatio * bending(strain);
+    return peakRatio * path.growth(strain);
   }
 
   /** The largest strut strain over the macroscopic strain, small strain. */
@@ -142,17 +171,9 @@ final class PadMechanics {
         .orElseGet(() -> cell.peakStrain(x) * Math.sqrt(rise(of)));
   }
 
-  /** The macroscopic strain that would bend the strut as much if it stayed linear. */
-  private double bending(double strain) {
-    GuidedElastica strut = cell.strut();
-    return strut.peakStrainOverSlenderness(strain) / strut.peakStrainSlope();
-  }
-
   /** The largest compressive centre strain of a strut over the macroscopic strain. */
   double axialRatio() {
-    return table
-        .map(t -> t.axial(grip, across, high, x))
-        .orElseGet(() -> Math.sqrt(rise * young() / cell.relativeDensity(x)));
+    return table.map(t -> t.axial(grip, across, high, x)).orElseGet(() -> endlessStretch * rise);
   }
 
   /** The macroscopic strain at which the most compressed strut buckles if its ends turn freely. */

@@ -10,8 +10,8 @@ class GuidedElasticaTest {
   /** The polynomials stand for the solved elastica; the difference is far below any model error. */
   @Test
   void polynomialsFollowTheSolvedElastica() {
-    for (UnitCell cell : Cells.all()) {
-      GuidedElastica strut = cell.strut();
+    for (double sine : new double[] {Math.sqrt(0.5), 1.0 / Math.sqrt(3.0)}) {
+      GuidedElastica strut = GuidedElastica.ofSine(sine);
       for (int i = 1; i <= 1600; i++) {
         double strain = 0.8 * i / 1600;
         double softening = strut.exactSoftening(strain);

@@ -3,6 +3,7 @@ package org.flexwright.lattice.pad;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
@@ -50,7 +51,7 @@ final class FinitePadsTest {
   /** One free face is the mirror plane of a pad of twice the height with both faces held. */
   @Test
   void oneFreeFaceIsHalfOfAPadOfTwiceTheHeight() {
-    for (UnitCell cell : Cells.all()) {
+    for (UnitCell cell : List.of(Cells.BODY_CENTRED, Cells.KELVIN)) {
       FinitePads pads = FinitePads.of(cell).orElseThrow();
       for (double x : new double[] {0.1, 0.2}) {
         for (int n : new int[] {2, 4, 6, 8}) {
@@ -67,7 +68,7 @@ final class FinitePadsTest {
 
   @Test
   void veryWidePadsTendToTheConfinedModulus() {
-    for (UnitCell cell : Cells.all()) {
+    for (UnitCell cell : List.of(Cells.BODY_CENTRED, Cells.KELVIN)) {
       FinitePads pads = FinitePads.of(cell).orElseThrow();
       double limit = confined(cell, 0.2);
       assertThat(pads.modulus(Grip.HELD, 1000, 2, limit)).isCloseTo(limit, within(0.03 * limit));
@@ -77,7 +78,7 @@ final class FinitePadsTest {
 
   @Test
   void wideningAHeldPadStiffensIt() {
-    for (UnitCell cell : Cells.all()) {
+    for (UnitCell cell : List.of(Cells.BODY_CENTRED, Cells.KELVIN)) {
       FinitePads pads = FinitePads.of(cell).orElseThrow();
       for (int high = 1; high <= 12; high++) {
         double before = 0.0;

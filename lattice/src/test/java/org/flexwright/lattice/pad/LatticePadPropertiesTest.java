@@ -158,8 +158,14 @@ class LatticePadPropertiesTest {
   void morePathIsMoreForce(@ForAll("cases") Case c) {
     Response r = c.pad().respond(c.grade(), c.load());
     double[] force = r.path().values(Channel.FORCE);
+    // stretched struts buckle: flat from there on
+    boolean rises = c.pad().unit().path(c.pad().slenderness()).caveats(c.strain()).isEmpty();
     for (int i = 1; i < force.length; i++) {
-      assertThat(force[i]).isGreaterThan(force[i - 1]);
+      if (rises || i == 1) {
+        assertThat(force[i]).isGreaterThan(force[i - 1]);
+      } else {
+        assertThat(force[i]).isGreaterThanOrEqualTo(force[i - 1] * (1.0 - 1e-12));
+      }
     }
   }
 }

@@ -10,13 +10,11 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
-import org.flexwright.evidence.Source;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
-import org.flexwright.lattice.cell.GuidedElastica;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.law.NeoHookean;
 import org.flexwright.quantity.Force;
@@ -122,7 +120,7 @@ final class LatticePadTest {
     double held = foam * (1.0 - 1.0 / 3.0) / ((1.0 + 1.0 / 3.0) * (1.0 - 2.0 / 3.0));
     double area = 3.6e-3;
     Response r = PAD.respond(GRADE, THREE);
-    double softened = Cells.KELVIN.strut().softening(0.15);
+    double softened = Cells.KELVIN.path(PAD.slenderness()).softening(0.15);
     assertThat(r.load().nominal() * r.load().modelHigh()).isGreaterThan(foam * area * softened);
     assertThat(r.load().nominal() * r.load().modelLow()).isLessThan(held * area * softened);
   }
@@ -213,63 +211,6 @@ final class LatticePadTest {
     assertThat(r.load().nominal() * r.load().modelHigh()).isGreaterThan(built.load().nominal());
     Response free = pad.lower(Face.LUBRICATED).upper(Face.LUBRICATED).respond(GRADE, THREE);
     assertThat(free.load().nominal()).isLessThan(r.load().nominal());
-  }
-
-  private record OwnCell(UnitCell like) implements UnitCell {
-    @Override
-    public String name() {
-      return "own";
-    }
-
-    @Override
-    public double strutOverCell() {
-      return like.strutOverCell();
-    }
-
-    @Override
-    public double mergingSlenderness() {
-      return like.mergingSlenderness();
-    }
-
-    @Override
-    public double relativeDensity(double x) {
-      return like.relativeDensity(x);
-    }
-
-    @Override
-    public double firstOrderDensity(double x) {
-      return like.firstOrderDensity(x);
-    }
-
-    @Override
-    public CubicStiffness centreLine(double x, double poisson) {
-      return like.centreLine(x, poisson);
-    }
-
-    @Override
-    public CubicStiffness solid(double x, double poisson) {
-      return like.solid(x, poisson);
-    }
-
-    @Override
-    public double peakStrain(double x) {
-      return like.peakStrain(x);
-    }
-
-    @Override
-    public GuidedElastica strut() {
-      return like.strut();
-    }
-
-    @Override
-    public List<Caveat> caveats(double x, double poisson) {
-      return List.of();
-    }
-
-    @Override
-    public List<Source> sources() {
-      return List.of(Source.assumption("a user's cell"));
-    }
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.flexwright.quantity.Length.mm;
 
+import java.util.List;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.grade.Grade;
 import org.flexwright.lattice.cell.Cells;
@@ -36,7 +37,7 @@ final class PadFrameTest {
 
   @Test
   void tableMeetsTheFrame() {
-    for (UnitCell cell : Cells.all()) {
+    for (UnitCell cell : List.of(Cells.BODY_CENTRED, Cells.KELVIN)) {
       for (double x : new double[] {0.1, 0.3}) {
         for (int n : new int[] {1, 2, 3}) {
           CubicStiffness beams = cell.centreLine(x, 0.3);

@@ -1,11 +1,9 @@
 package org.flexwright.shells.bellows;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
@@ -15,12 +13,12 @@ import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Stiffness;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
 import org.flexwright.response.Response;
 import org.flexwright.run.RunControl;
-import org.flexwright.shells.wall.WallSpring;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,9 +35,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Range: C1 0.2 to 1 (parallel legs need pitch/2 at most the depth), C2 to 4, Dm/w 2.5 to 100,
  * t/w to 0.15, travel of a convolution to 0.3 w and until its flanks touch. Caveats outside; also
- * none of this holds under pressure: thrust on the effective area, stiffening and squirm (buckling
- * of a long bellows under pressure) are not in this closed form. The end convolutions are taken as
- * the others.
+ * none of this holds under pressure: for thrust and squirm see {@link BellowsPressure}. The end
+ * convolutions are taken as the others. Asked for an angle it answers with the moment that turns
+ * one end, K Dm^2/8 a radian.
  *
  * <p>Band: the stiffness meets an independent shell computation within 0.6 % in 64 shapes (nu 0.3
  * and 0.49, Dm/w 4 and 8) and within 1.5 % at random shapes of this range. The working strain is
@@ -85,8 +83,8 @@ public record Bellows(
       Source.memory("Anderson 1964; EN 13445-3 clause 14: stiffness of a U convolution");
   private static final Source COMPUTED =
       Source.derived("factors by a linear axisymmetric shell model with shear");
-  private static final WallSpring.Band STIFFNESS_BAND = new WallSpring.Band(0.92, 1.05);
-  private static final WallSpring.Band STRAIN_BAND = new WallSpring.Band(0.9, 1.1);
+  private static final ClosedForm.Band STIFFNESS_BAND = new ClosedForm.Band(0.92, 1.05);
+  private static final ClosedForm.Band STRAIN_BAND = new ClosedForm.Band(0.9, 1.1);
   // shear flexibility of a guided strip, 12 E'I/(5/6 G A w^2) = 2.4/(1 - nu) (t/w)^2
   private static final double SHEAR = 2.4;
 
@@ -329,33 +327,41 @@ public record Bellows(
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double nu = grade.poisson();
     double working = WorkingStrain.bending(1.0).linearMoment().planeStrain().value();
-    return new WallSpring(
-            NAME, wall, t -> stiffnessOverModulus(t, nu), t -> strainPerTravel(t, nu), working)
-        .walls(count)
-        .bands(STIFFNESS_BAND, STRAIN_BAND)
-        .crossesLayers(build == BuildDirection.AXIS_UP)
-        .sources(List.of(FORM, COMPUTED))
-        .respond(grade, load, run, reservations(nu, load));
+    ClosedForm axial =
+        ClosedForm.of(NAME, wall)
+            .spring(t -> stiffnessOverModulus(t, nu))
+            .strainSlope(t -> strainPerTravel(t, nu))
+            .working(working)
+            .alike(count)
+            .bands(STIFFNESS_BAND, STRAIN_BAND)
+            .crossesLayers(build == BuildDirection.AXIS_UP)
+            .sources(FORM, COMPUTED);
+    ClosedForm form =
+        load instanceof LoadCase.ToAngle
+            ? Turned.of(
+                axial,
+                meanRadius,
+                (t, one) -> stiffnessOverModulus(t, nu),
+                (t, one) -> strainPerTravel(t, nu),
+                working)
+            : axial;
+    return form.respond(grade, load, run, reservations(nu, load));
   }
 
-  private List<Caveat> reservations(double nu, LoadCase load) {
-    List<Caveat> caveats = new ArrayList<>();
-    check("C1 = pitch / 2 depth", UFactors.C1_LOW, UFactors.C1_HIGH + 1e-9, c1(), caveats);
-    check("C2", 0.0, UFactors.C2_HIGH, c2(wall.m(), nu), caveats);
-    check("mean diameter / depth", 2.5, 100.0, 1.0 / depthOverDiameter(), caveats);
-    check("wall / depth", 0.0, 0.15, wall.m() / depth.m(), caveats);
-    if (load instanceof LoadCase.ToTravel to) {
-      double each = to.travel().m() / count;
-      check("travel of a convolution / depth", 0.0, 0.3, each / depth.m(), caveats);
+  private Checks reservations(double nu, LoadCase load) {
+    Checks checks = Checks.of(NAME, COMPUTED);
+    checks.check("C1 = pitch / 2 depth", UFactors.C1_LOW, UFactors.C1_HIGH + 1e-9, c1());
+    checks.check("C2", 0.0, UFactors.C2_HIGH, c2(wall.m(), nu));
+    checks.check("mean diameter / depth", 2.5, 100.0, 1.0 / depthOverDiameter());
+    checks.check("wall / depth", 0.0, 0.15, wall.m() / depth.m());
+    double travel = Turned.travel(load, meanRadius);
+    if (travel > 0.0) {
+      double each = travel / count;
+      checks.check("travel of a convolution / depth", 0.0, 0.3, each / depth.m());
       double free = 0.5 * pitch.m() - wall.m();
-      check("travel of a convolution / gap of its flanks", 0.0, 1.0, each / free, caveats);
+      checks.check("travel of a convolution / gap of its flanks", 0.0, 1.0, each / free);
     }
-    return caveats;
-  }
-
-  private static void check(
-      String input, double low, double high, double value, List<Caveat> caveats) {
-    new ValidityRange(NAME, input, low, high, "", COMPUTED).check(value).ifPresent(caveats::add);
+    return checks;
   }
 
   @Override

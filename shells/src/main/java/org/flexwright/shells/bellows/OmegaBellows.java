@@ -1,13 +1,11 @@
 package org.flexwright.shells.bellows;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
-import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
@@ -15,13 +13,14 @@ import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Stiffness;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
 import org.flexwright.response.Response;
 import org.flexwright.run.RunControl;
-import org.flexwright.shells.wall.WallSpring;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,8 +69,8 @@ public record OmegaBellows(
       Source.memory("Clark 1950, J. Appl. Mech. 17; standard table of B3 over C3");
   private static final Source COMPUTED =
       Source.derived("factors by a linear axisymmetric shell model with shear");
-  private static final WallSpring.Band STIFFNESS_BAND = new WallSpring.Band(0.95, 1.05);
-  private static final WallSpring.Band STRAIN_BAND = new WallSpring.Band(0.9, 1.06);
+  private static final ClosedForm.Band STIFFNESS_BAND = new ClosedForm.Band(0.95, 1.05);
+  private static final ClosedForm.Band STRAIN_BAND = new ClosedForm.Band(0.9, 1.06);
   private static final double C3_HIGH = 15.0;
 
   // at C3 = 0, 1, ... 15; 0 is the slit circle with held ends
@@ -263,40 +262,58 @@ public record OmegaBellows(
     return at(STRAIN, c3(t, nu)) * t / (torus.m() * torus.m()) / count;
   }
 
+  /**
+   * The stiffness of the whole bellows for very small travel.
+   *
+   * @param grade the material
+   * @return force over travel at rest
+   */
+  public Stiffness stiffness(Grade grade) {
+    double k = stiffnessOverModulus(wall.m(), grade.poisson());
+    return Stiffness.newtonsPerM(grade.modulusAtRest().pa() * k);
+  }
+
   @Override
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double nu = grade.poisson();
     double cosine = 8.0 / (3.0 * Math.PI); // int |cos|^3 / int cos^2 along the slit circle
     double working = WorkingStrain.bending(1.0).planeStrain().times(cosine).value();
-    return new WallSpring(
-            NAME, wall, t -> stiffnessOverModulus(t, nu), t -> strainPerTravel(t, nu), working)
-        .walls(count)
-        .bands(STIFFNESS_BAND, STRAIN_BAND)
-        .crossesLayers(build == BuildDirection.AXIS_UP)
-        .sources(List.of(FORM, COMPUTED))
-        .respond(grade, load, run, reservations(nu, load));
+    ClosedForm axial =
+        ClosedForm.of(NAME, wall)
+            .spring(t -> stiffnessOverModulus(t, nu))
+            .strainSlope(t -> strainPerTravel(t, nu))
+            .working(working)
+            .alike(count)
+            .bands(STIFFNESS_BAND, STRAIN_BAND)
+            .crossesLayers(build == BuildDirection.AXIS_UP)
+            .sources(FORM, COMPUTED);
+    ClosedForm form =
+        load instanceof LoadCase.ToAngle
+            ? Turned.of(
+                axial,
+                meanRadius,
+                (t, one) -> stiffnessOverModulus(t, nu),
+                (t, one) -> strainPerTravel(t, nu),
+                working)
+            : axial;
+    return form.respond(grade, load, run, reservations(nu, load));
   }
 
-  private List<Caveat> reservations(double nu, LoadCase load) {
-    List<Caveat> caveats = new ArrayList<>();
-    check("C3", 0.0, C3_HIGH, c3(wall.m(), nu), caveats);
-    check("wall / torus radius", 0.0, 0.3, wall.m() / torus.m(), caveats);
-    check(
+  private Checks reservations(double nu, LoadCase load) {
+    Checks checks = Checks.of(NAME, COMPUTED);
+    checks.check("C3", 0.0, C3_HIGH, c3(wall.m(), nu));
+    checks.check("wall / torus radius", 0.0, 0.3, wall.m() / torus.m());
+    checks.check(
         "mean diameter / torus radius",
         8.0,
         Double.POSITIVE_INFINITY,
-        2.0 * meanRadius.m() / torus.m(),
-        caveats);
-    if (load instanceof LoadCase.ToTravel to) {
-      double each = to.travel().m() / count;
-      check("travel of a convolution / torus radius", 0.0, 0.3, each / torus.m(), caveats);
+        2.0 * meanRadius.m() / torus.m());
+    double travel = Turned.travel(load, meanRadius);
+    if (travel > 0.0) {
+      double each = travel / count;
+      checks.check("travel of a convolution / torus radius", 0.0, 0.3, each / torus.m());
     }
-    return caveats;
-  }
-
-  private static void check(
-      String input, double low, double high, double value, List<Caveat> caveats) {
-    new ValidityRange(NAME, input, low, high, "", COMPUTED).check(value).ifPresent(caveats::add);
+    return checks;
   }
 
   @Override

@@ -1,11 +1,9 @@
 package org.flexwright.shells.tube;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
@@ -13,12 +11,12 @@ import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
 import org.flexwright.response.Response;
 import org.flexwright.run.RunControl;
-import org.flexwright.shells.wall.WallSpring;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -64,6 +62,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   private static final Source THICK =
       Source.memory("Winkler curved beam with shear, as tabulated by Roark");
   private static final double SHEAR = 1.2;
+  static final double THIN_FLEXIBILITY = 0.25 * Math.PI - 2.0 / Math.PI;
   // int |m|^3 / int m^2 over the peak, with m = cos/2 - 1/pi along the ring
   private static final double ALONG = 0.63934;
 
@@ -182,8 +181,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
   }
 
   /** Flexibility number f, and k2. */
-  private double[] beam(double t, double nu) {
-    double mean = mean(t);
+  private static double[] beam(double mean, double t, double nu) {
     double e = neutral(t, mean);
     double k2 = 1.0 - e / mean;
     double shear = SHEAR * 2.0 / (1.0 - nu) * e / mean; // E'/G = 2/(1 - nu)
@@ -194,13 +192,17 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
 
   /** Flexibility over that of the thin ring. */
   double overThin(double nu) {
-    return beam(wall.m(), nu)[0] / (0.25 * Math.PI - 2.0 / Math.PI);
+    return overThin(mean(wall.m()), wall.m(), nu);
+  }
+
+  static double overThin(double mean, double t, double nu) {
+    return beam(mean, t, nu)[0] / THIN_FLEXIBILITY;
   }
 
   private double stiffnessOverModulus(double t, double nu) {
     double slender = t / mean(t);
     double plane = 12.0 * (1.0 - nu * nu);
-    return length.m() * Math.pow(slender, 3) / (plane * beam(t, nu)[0]);
+    return length.m() * Math.pow(slender, 3) / (plane * beam(mean(t), t, nu)[0]);
   }
 
   /** Strain of the inside under the load: M (rn - ri)/(E' A e ri), M = F R k2/pi. */
@@ -208,7 +210,7 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
     double mean = mean(t);
     double e = neutral(t, mean);
     double inside = mean - 0.5 * t;
-    double[] f = beam(t, nu);
+    double[] f = beam(mean, t, nu);
     double moment = mean * f[1] / Math.PI * Math.pow(t / mean, 3) / (12.0 * f[0]);
     return moment * (0.5 * t - e) / (t * e * inside);
   }
@@ -220,31 +222,27 @@ public record Ring(Length outside, Length length, Length wall, BuildDirection bu
     double slender = wall.m() / mean(wall.m());
     double high = 1.0 + 0.5 * slender * slender;
     double low = length.m() < 2.0 * mean(wall.m()) ? 1.0 - nu * nu : 0.99;
-    return new WallSpring(
-            NAME, wall, t -> stiffnessOverModulus(t, nu), t -> strainPerTravel(t, nu), working)
-        .bands(new WallSpring.Band(low, high), new WallSpring.Band(0.85, 1.15))
+    return ClosedForm.of(NAME, wall)
+        .spring(t -> stiffnessOverModulus(t, nu))
+        .strainSlope(t -> strainPerTravel(t, nu))
+        .working(working)
+        .bands(new ClosedForm.Band(low, high), new ClosedForm.Band(0.85, 1.15))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
-        .sources(List.of(THIN, THICK))
+        .sources(THIN, THICK)
         .respond(grade, load, run, reservations(load));
   }
 
-  private List<Caveat> reservations(LoadCase load) {
-    List<Caveat> caveats = new ArrayList<>();
+  private Checks reservations(LoadCase load) {
+    Checks checks = Checks.of(NAME, THICK);
     double mean = mean(wall.m());
-    check("wall / mean radius", 0.5, wall.m() / mean, caveats);
+    checks.check("wall / mean radius", 0.0, 0.5, wall.m() / mean);
     if (length.m() < 2.0 * mean) {
-      caveats.add(
-          Caveat.note(
-              NAME, "shorter than its diameter, so its ends soften it: see the low end", THIN));
+      checks.note("shorter than its diameter, so its ends soften it: see the low end");
     }
     if (load instanceof LoadCase.ToTravel to) {
-      check("travel / mean radius", 0.1, to.travel().m() / mean, caveats);
+      checks.check("travel / mean radius", 0.0, 0.1, to.travel().m() / mean);
     }
-    return caveats;
-  }
-
-  private static void check(String input, double high, double value, List<Caveat> caveats) {
-    new ValidityRange(NAME, input, 0.0, high, "", THICK).check(value).ifPresent(caveats::add);
+    return checks;
   }
 
   @Override

@@ -1,10 +1,8 @@
 package org.flexwright.shells.wall;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
@@ -12,6 +10,7 @@ import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
@@ -170,24 +169,22 @@ public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, B
     double working = WorkingStrain.bending(1.0).times(field.working()).value();
     double relative = load instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
     double high = Math.min(1.0 + 0.5 * relative * relative, 1e6);
-    return new WallSpring(NAME, wall, t -> shape * t * t * t, t -> 0.5 * curvature * t, working)
-        .bands(new WallSpring.Band(0.97, high), new WallSpring.Band(0.97, 1.1))
+    return ClosedForm.of(NAME, wall)
+        .spring(t -> shape * t * t * t)
+        .strainSlope(t -> 0.5 * curvature * t)
+        .working(working)
+        .bands(new ClosedForm.Band(0.97, high), new ClosedForm.Band(0.97, 1.1))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
-        .sources(List.of(PLATE))
+        .sources(PLATE)
         .respond(grade, load, run, reservations(relative));
   }
 
-  private List<Caveat> reservations(double relative) {
-    List<Caveat> caveats = new ArrayList<>();
-    check("travel / wall", 0.0, 0.5, relative, caveats);
-    check("wall / radius", 0.0, 0.1, wall.ratioTo(radius), caveats);
-    check("patch radius / wall", 0.5, Double.POSITIVE_INFINITY, patch.ratioTo(wall), caveats);
-    return caveats;
-  }
-
-  private static void check(
-      String input, double low, double high, double value, List<Caveat> caveats) {
-    new ValidityRange(NAME, input, low, high, "", PLATE).check(value).ifPresent(caveats::add);
+  private Checks reservations(double relative) {
+    Checks checks = Checks.of(NAME, PLATE);
+    checks.check("travel / wall", 0.0, 0.5, relative);
+    checks.check("wall / radius", 0.0, 0.1, wall.ratioTo(radius));
+    checks.check("patch radius / wall", 0.5, Double.POSITIVE_INFINITY, patch.ratioTo(wall));
+    return checks;
   }
 
   @Override

@@ -1,10 +1,8 @@
 package org.flexwright.shells.wall;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
-import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
@@ -12,6 +10,7 @@ import org.flexwright.grade.WorkingStrain;
 import org.flexwright.internal.Require;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.Lever;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
@@ -146,34 +145,31 @@ public record Strip(Ends ends, Length length, Length width, Length wall, BuildDi
     double shape = ends.stiffness * width.m() / (12.0 * plane * l * l * l);
     double working = WorkingStrain.bending(1.0).linearMoment().planeStrain().value();
     double low = width.m() < l ? plane : 0.97;
-    return new WallSpring(
-            NAME, wall, t -> shape * t * t * t, t -> ends.strain * t / (l * l), working)
-        .bands(new WallSpring.Band(low, 1.0), new WallSpring.Band(0.97, 1.03))
+    return ClosedForm.of(NAME, wall)
+        .spring(t -> shape * t * t * t)
+        .strainSlope(t -> ends.strain * t / (l * l))
+        .working(working)
+        .bands(new ClosedForm.Band(low, 1.0), new ClosedForm.Band(0.97, 1.03))
         .crossesLayers(build == BuildDirection.AXIS_UP)
-        .sources(List.of(BEAM))
+        .sources(BEAM)
         .respond(grade, load, run, reservations(load));
   }
 
-  private List<Caveat> reservations(LoadCase load) {
-    List<Caveat> caveats = new ArrayList<>();
-    check("wall / bending length", 0.1, wall.m() / (ends.bending * length.m()), caveats);
+  private Checks reservations(LoadCase load) {
+    Checks checks = Checks.of(NAME, BEAM);
+    checks.check("wall / bending length", 0.0, 0.1, wall.m() / (ends.bending * length.m()));
     if (width.m() < length.m()) {
-      caveats.add(
-          Caveat.note(NAME, "narrower than long, so its width gives way: see the low end", BEAM));
+      checks.note("narrower than long, so its width gives way: see the low end");
     }
     if (load instanceof LoadCase.ToTravel to) {
       double travel = to.travel().m();
       if (ends == Ends.BUILT_IN) {
-        check("travel / wall", 0.3, travel / wall.m(), caveats);
+        checks.check("travel / wall", 0.0, 0.3, travel / wall.m());
       } else {
-        check("travel / length", 0.15, travel / length.m(), caveats);
+        checks.check("travel / length", 0.0, 0.15, travel / length.m());
       }
     }
-    return caveats;
-  }
-
-  private static void check(String input, double high, double value, List<Caveat> caveats) {
-    new ValidityRange(NAME, input, 0.0, high, "", BEAM).check(value).ifPresent(caveats::add);
+    return checks;
   }
 
   @Override

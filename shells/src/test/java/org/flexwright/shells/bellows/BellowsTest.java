@@ -10,7 +10,9 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
+import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Force;
+import org.flexwright.quantity.Pressure;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Response;
 import org.flexwright.shells.Grades;
@@ -214,5 +216,59 @@ final class BellowsTest {
         .startsWith("bellows of 4 omega convolutions");
     assertThat(Bellows.convolutions(3)).hasToString("draft of a bellows of 3 convolutions");
     assertThat(Bellows.omega(3)).hasToString("draft of a bellows of 3 omega convolutions");
+  }
+
+  private static final double RADIUS = 15e-3;
+
+  static Stream<ReferenceCase> turned() {
+    return TABLE.cases("bent bellows");
+  }
+
+  @ParameterizedTest
+  @MethodSource("turned")
+  void turnedBellowsIsItsAxialSpringAtTheRadius(ReferenceCase c) {
+    int count = (int) c.input("count");
+    Grade grade = Grades.linear(0.5);
+    Bellows folded =
+        Bellows.convolutions(count).meanRadius(mm(15)).depth(mm(8)).pitch(mm(14)).wall(mm(0.9));
+    OmegaBellows round = Bellows.omega(count).meanRadius(mm(15)).torus(mm(1.5)).wall(mm(0.3));
+    LoadCase turn = LoadCase.toAngle(Angle.rad(1e-3));
+    double k = folded.stiffness(grade).newtonsPerM();
+    TABLE.check(c, folded.respond(grade, turn).load().nominal() / 1e-3 / (4 * k * RADIUS * RADIUS));
+    k = round.stiffness(grade).newtonsPerM();
+    TABLE.check(c, round.respond(grade, turn).load().nominal() / 1e-3 / (4 * k * RADIUS * RADIUS));
+    // the most opened place strains as the whole does at R a
+    assertThat(folded.respond(grade, turn).strain().nominal())
+        .isCloseTo(
+            folded.respond(grade, LoadCase.toTravel(mm(0.015))).strain().nominal(), within(1e-12));
+  }
+
+  static Stream<ReferenceCase> squirm() {
+    return TABLE.cases("column squirm");
+  }
+
+  @ParameterizedTest
+  @MethodSource("squirm")
+  void squirmIsEulersColumn(ReferenceCase c) {
+    Grade grade = Grades.linear(0.5);
+    Bellows b =
+        Bellows.convolutions((int) c.input("count"))
+            .meanRadius(mm(15))
+            .depth(mm(8))
+            .pitch(mm(14))
+            .wall(mm(0.9));
+    BellowsPressure p = BellowsPressure.of(b, grade);
+    double length = 14e-3 * c.input("count");
+    double unit = 2 * Math.PI * b.stiffness(grade).newtonsPerM() / length;
+    TABLE.check(c, p.squirm(grade).pa() / unit);
+    assertThat(p.thrust(Pressure.kpa(20)).newtons())
+        .isCloseTo(20e3 * Math.PI * RADIUS * RADIUS, within(1e-9));
+    // the thrust at squirm is the Euler load of a column of bending stiffness K R^2 L/2
+    double euler = 4 * Math.PI * Math.PI * 0.5 * RADIUS * RADIUS * length;
+    euler *= b.stiffness(grade).newtonsPerM() / (length * length);
+    assertThat(p.thrust(p.squirm(grade)).newtons()).isCloseTo(euler, within(1e-9 * euler));
+    OmegaBellows o = Bellows.omega(4).meanRadius(mm(15)).torus(mm(1.5)).wall(mm(0.3));
+    assertThat(BellowsPressure.of(o, mm(40), grade).effectiveArea().mm2())
+        .isCloseTo(Math.PI * 225, within(1e-9));
   }
 }

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.flexwright.quantity.Length.mm;
 
-import java.util.List;
 import java.util.stream.Stream;
+import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Factor;
+import org.flexwright.evidence.Source;
+import org.flexwright.response.ClosedForm;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Response;
 import org.flexwright.run.Progress;
@@ -130,20 +132,26 @@ final class WallTest {
     assertThat(r.load().nominal()).isEqualTo(r.path().last(org.flexwright.response.Channel.FORCE));
   }
 
+  private static Response ask(ClosedForm form) {
+    Checks checks = Checks.of("hinge", Source.derived("a test"));
+    return form.respond(Grades.linear(0.49), LoadCase.toTravel(mm(1)), RunControl.none(), checks);
+  }
+
   @Test
   void wallsInSeriesAverageTheirSizes() {
-    WallSpring one = new WallSpring("hinge", mm(1), t -> 1e6 * t * t * t, t -> 50 * t, 0.65);
-    Response single =
-        one.respond(Grades.linear(0.49), LoadCase.toTravel(mm(1)), RunControl.none(), List.of());
-    Response four =
-        one.walls(4)
-            .respond(Grades.linear(0.49), LoadCase.toTravel(mm(1)), RunControl.none(), List.of());
+    ClosedForm one =
+        ClosedForm.of("hinge", mm(1))
+            .spring(t -> 1e6 * t * t * t)
+            .strainSlope(t -> 50 * t)
+            .working(0.65);
+    Response single = ask(one);
+    Response four = ask(one.alike(4));
     assertThat(single.load().exponents().of(Factor.SIZE_SCATTER)).isCloseTo(3, within(1e-6));
     assertThat(single.strain().exponents().of(Factor.SIZE_SCATTER)).isCloseTo(1, within(1e-6));
     assertThat(four.load().exponents().of(Factor.SIZE_SCATTER)).isCloseTo(1.5, within(1e-6));
     assertThat(four.strain().exponents().of(Factor.SIZE_SCATTER)).isCloseTo(1 - 2.25, within(1e-6));
     assertThat(four.load().exponents().of(Factor.SIZE_BIAS)).isCloseTo(3, within(1e-6));
-    assertThat(one).hasToString("spring of a bent wall, hinge, wall 1 mm");
+    assertThat(one).hasToString("closed form of hinge, force by travel, size 1 mm");
   }
 
   @Test

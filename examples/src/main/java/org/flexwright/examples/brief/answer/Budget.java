@@ -58,14 +58,11 @@ public record Budget(String size, List<Share> shares, double roomDown, double ro
       }
     }
     shares.add(new Share(MODEL, load.modelLow(), load.modelHigh(), 1.0));
-    double down = 0.0;
-    double up = Double.POSITIVE_INFINITY;
-    if (target instanceof Target.AtTravel t) {
-      down = t.least().map(f -> room(f.newtons(), load)).orElse(down);
-      up = t.most().map(f -> room(f.newtons(), load)).orElse(up);
-    } else if (target instanceof Target.Hold h) {
-      up = room(h.supply().pa() / h.margin(), load);
-    }
+    double down = target.least().isPresent() ? room(target.least().getAsDouble(), load) : 0.0;
+    double up =
+        target.most().isPresent()
+            ? room(target.most().getAsDouble(), load)
+            : Double.POSITIVE_INFINITY;
     String size = question.lever() + " " + best.get().size();
     return Optional.of(new Budget(size, shares, down, up));
   }

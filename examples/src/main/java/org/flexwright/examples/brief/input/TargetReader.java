@@ -2,8 +2,10 @@ package org.flexwright.examples.brief.input;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.flexwright.decide.Target;
+import org.flexwright.decide.Wish;
 import org.flexwright.quantity.Force;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
@@ -22,7 +24,7 @@ final class TargetReader {
 
   /** A force between limits, or near a value, at a travel. */
   static Target force(Entry target) {
-    Target.ForceWish wish;
+    Wish<Force> wish;
     if (target.isText("force")) {
       Force force = target.force("force", WEAKEST, STRONGEST);
       double share = target.counted("within", "%", 0.1, 99.0) / 100.0;
@@ -37,25 +39,25 @@ final class TargetReader {
     return target.make(() -> wish.atTravel(travel));
   }
 
-  private static Target.ForceWish limits(Entry limits) {
-    Target.ForceWish wish = Target.force();
-    if (limits.has("least")) {
-      wish = wish.atLeast(limits.force("least", WEAKEST, STRONGEST));
-    }
-    if (limits.has("most")) {
-      wish = wish.atMost(limits.force("most", WEAKEST, STRONGEST));
-    }
-    if (wish.least().isEmpty() && wish.most().isEmpty()) {
+  private static Wish<Force> limits(Entry limits) {
+    Optional<Force> least =
+        limits.has("least")
+            ? Optional.of(limits.force("least", WEAKEST, STRONGEST))
+            : Optional.empty();
+    Optional<Force> most =
+        limits.has("most")
+            ? Optional.of(limits.force("most", WEAKEST, STRONGEST))
+            : Optional.empty();
+    if (least.isEmpty() && most.isEmpty()) {
       throw BriefException.at(limits.path(), "has no limit", "a least or a most force, or both");
     }
-    if (wish.least().isPresent() && wish.most().isPresent()) {
-      Force least = wish.least().get();
-      Force most = wish.most().get();
-      if (least.compareTo(most) >= 0) {
-        throw BriefException.at(limits.path("least"), "is " + least, "less than the most, " + most);
-      }
+    if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) >= 0) {
+      throw BriefException.at(
+          limits.path("least"), "is " + least.get(), "less than the most, " + most.get());
     }
-    return wish;
+    Wish<Force> wish = Target.force();
+    wish = least.isPresent() ? wish.atLeast(least.get()) : wish;
+    return most.isPresent() ? wish.atMost(most.get()) : wish;
   }
 
   /** An axial force held at a supply. */

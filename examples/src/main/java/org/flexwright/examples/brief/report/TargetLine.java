@@ -10,13 +10,9 @@ record TargetLine(String words, double value) {
 
   static List<TargetLine> of(Target target) {
     List<TargetLine> lines = new ArrayList<>();
-    if (target instanceof Target.AtTravel t) {
-      t.least().ifPresent(f -> lines.add(new TargetLine("least " + f, f.newtons())));
-      t.most().ifPresent(f -> lines.add(new TargetLine("most " + f, f.newtons())));
-    } else if (target instanceof Target.Hold h) {
-      double most = h.supply().pa() / h.margin();
-      lines.add(new TargetLine("most " + Channel.PRESSURE.show(most), most));
-    }
+    Channel channel = target.channel();
+    target.least().ifPresent(f -> lines.add(new TargetLine("least " + channel.show(f), f)));
+    target.most().ifPresent(f -> lines.add(new TargetLine("most " + channel.show(f), f)));
     return lines;
   }
 }
