@@ -18,8 +18,8 @@ import org.flexwright.quantity.Pressure;
  * Stress points of a thermoplastic polyurethane known only by its Shore D hardness.
  *
  * <p>M100 and the flexural modulus by {@link MouldedPolyurethane}; M50 = M100/1.22 and M300 = 1.75
- * M100 are the geometric means of the same property sheets. Generic defaults, not a
- * published correlation.
+ * M100 are the geometric means of the same property sheets. Generic defaults, not a published
+ * correlation.
  */
 final class GenericPolyurethane {
 
@@ -63,15 +63,13 @@ final class GenericPolyurethane {
 
   private static StressPoints points(double shoreD) {
     Pressure m100 = FIT.stressAt100(shoreD);
-    return new StressPoints(
-        FIT.modulus(shoreD), m100.times(1.0 / 1.22), m100, m100.times(1.75));
+    return new StressPoints(FIT.modulus(shoreD), m100.times(1.0 / 1.22), m100, m100.times(1.75));
   }
 
   /** Scatter of the fit; outside its range it grows by 4 % for each point. */
   private static double fitSigma(double shoreD) {
     double outside =
-        Math.max(
-            0.0, Math.max(FLEXURAL_RANGE.low() - shoreD, shoreD - FLEXURAL_RANGE.high()));
+        Math.max(0.0, Math.max(FLEXURAL_RANGE.low() - shoreD, shoreD - FLEXURAL_RANGE.high()));
     return FLEXURAL_SIGMA + 0.04 * outside;
   }
 

@@ -18,8 +18,8 @@ import org.flexwright.quantity.Length;
  * <p>Spring force F = F0 + k H; depth of the indenter in the material d = L (1 - H / 100).
  *
  * <p>H reading in points, 0 to 100; F0 and k preload and rate of the spring in N and N per point; L
- * the extension of the free indenter, 2.5 mm but 1.25 mm for type M and 5 mm for type OOO-S. Type A:
- * F0 = 0.55 N, k = 0.075 N, a cone of 35 degrees included angle cut off at a flat of 0.79 mm
+ * the extension of the free indenter, 2.5 mm but 1.25 mm for type M and 5 mm for type OOO-S. Type
+ * A: F0 = 0.55 N, k = 0.075 N, a cone of 35 degrees included angle cut off at a flat of 0.79 mm
  * diameter. Type D: F0 = 0, k = 0.4445 N, a cone of 30 degrees included angle with a tip rounded to
  * 0.1 mm radius. The others combine such springs and cones with balls. Type R of ASTM D2240 is not
  * here.

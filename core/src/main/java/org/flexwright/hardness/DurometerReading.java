@@ -1,9 +1,9 @@
 package org.flexwright.hardness;
 
 /**
- * A reading of any durometer type with its tolerance. Scales A and D have types of their own, {@link
- * ShoreA} and {@link ShoreD}, which the relations take; a reading of another type is converted by
- * {@link HardnessChart} (OO) or taken to a modulus by {@link LinearContact}.
+ * A reading of any durometer type with its tolerance. Scales A and D have types of their own,
+ * {@link ShoreA} and {@link ShoreD}, which the relations take; a reading of another type is
+ * converted by {@link HardnessChart} (OO) or taken to a modulus by {@link LinearContact}.
  *
  * <p>Immutable and thread-safe.
  *

@@ -29,9 +29,9 @@ import org.flexwright.internal.Text;
  *
  * <p>The tolerance is carried through both ends of the band; the larger half is kept, so that the
  * converted band covers the whole band of the reading. The conversions "with scatter" add that of
- * the chart: 3 points of D (0.15 D below 20 D), since a property sheet pairs 96 A with 45 D where the
- * chart has 48, and linear contact of the rounded cone misses it by up to 3 points between 60 and 90
- * A; 3 points of OO, and 8 below 70 OO, by which linear contact misses that column.
+ * the chart: 3 points of D (0.15 D below 20 D), since a property sheet pairs 96 A with 45 D where
+ * the chart has 48, and linear contact of the rounded cone misses it by up to 3 points between 60
+ * and 90 A; 4 points of OO, and 8 below 70 OO, by which linear contact misses that column.
  *
  * <pre>{@code
  * HardnessChart.toShoreD(ShoreA.of(95))      // 46 Shore D
@@ -45,7 +45,7 @@ public final class HardnessChart {
   // half the whole band of the chart, in points, and where it changes
   private static final double SCATTER_D = 3.0;
   private static final double D_BEGINS = 20.0;
-  private static final double SCATTER_OO = 3.0;
+  private static final double SCATTER_OO = 4.0;
   private static final double SCATTER_OO_SOFT = 8.0;
   private static final double OO_BELONGS = 70.0;
 
@@ -170,8 +170,7 @@ public final class HardnessChart {
     double points = A_TO_OO.at(a);
     double low = A_TO_OO.at(Math.max(reading.low(), 5.0));
     double high = A_TO_OO.at(Math.min(reading.high(), 80.0));
-    return new DurometerReading(
-        Durometer.SHORE_OO, points, Math.max(points - low, high - points));
+    return new DurometerReading(Durometer.SHORE_OO, points, Math.max(points - low, high - points));
   }
 
   /**

@@ -25,8 +25,8 @@ import org.flexwright.quantity.Pressure;
  * <p>Range: the readings that the standard keeps, {@link Durometer#range}. The strain under an
  * indenter is large, so the modulus is a convention that holds for rubber within some ten per cent
  * in the middle of scale A and is a bracket elsewhere. Scales A, D and IRHD have fitted relations,
- * which come first; for the others this is what there is. Soft platinum silicones measure 0.3 to 0.5
- * of the modulus read on scale A.
+ * which come first; for the others this is what there is. Soft platinum silicones measure 0.3 to
+ * 0.5 of the modulus read on scale A.
  *
  * <p>Caveats: {@link #check}.
  *
@@ -115,8 +115,7 @@ public record LinearContact(
    * @throws org.flexwright.InvalidInputException unless the thickness is 0.001 mm to 1 m
    */
   public LinearContact on(Length thickness) {
-    return new LinearContact(
-        durometer, indenter, poisson, Optional.of(new BondedLayer(thickness)));
+    return new LinearContact(durometer, indenter, poisson, Optional.of(new BondedLayer(thickness)));
   }
 
   /**
@@ -131,9 +130,7 @@ public record LinearContact(
     Scale.points(durometer.scale(), points);
     Length depth = durometer.indentation(points);
     Pressure half = indenter.modulus(depth, durometer.springForce(points), poisson);
-    return layer.isEmpty()
-        ? half
-        : half.times(1.0 / layer.get().factor(indenter, depth, poisson));
+    return layer.isEmpty() ? half : half.times(1.0 / layer.get().factor(indenter, depth, poisson));
   }
 
   /**
@@ -141,8 +138,8 @@ public record LinearContact(
    *
    * @param modulus Young's modulus
    * @return the reading in points, strictly between 0 and 100
-   * @throws org.flexwright.InvalidInputException if no reading of the scale has this modulus, or the
-   *     layer is thinner than a twentieth of the radius of contact
+   * @throws org.flexwright.InvalidInputException if no reading of the scale has this modulus, or
+   *     the layer is thinner than a twentieth of the radius of contact
    */
   public double points(Pressure modulus) {
     return Scale.solve("a " + durometer.scale() + " durometer", this::modulus, modulus);

@@ -11,14 +11,14 @@ import org.flexwright.quantity.Length;
 /**
  * A layer bonded to a rigid base: by which factor it resists an indenter more than a half-space.
  *
- * <p>phi(t) - (2 / (pi h)) int_0^a M(t, s) phi(s) ds = d - D(t), with M(t, s) = int_0^inf (1 - L(u))
- * cos(u t / h) cos(u s / h) du and L(u) = (2 k sinh 2u - 4u) / (2 k cosh 2u + 4u^2 + 1 + k^2), k = 3
- * - 4 nu; the force is F = 2 E / (1 - nu^2) int_0^a phi dt. The radius of contact a is R for a flat
- * punch; for other shapes it is where phi(a) = 0.
+ * <p>phi(t) - (2 / (pi h)) int_0^a M(t, s) phi(s) ds = d - D(t), with M(t, s) = int_0^inf (1 -
+ * L(u)) cos(u t / h) cos(u s / h) du and L(u) = (2 k sinh 2u - 4u) / (2 k cosh 2u + 4u^2 + 1 +
+ * k^2), k = 3 - 4 nu; the force is F = 2 E / (1 - nu^2) int_0^a phi dt. The radius of contact a is
+ * R for a flat punch; for other shapes it is where phi(a) = 0.
  *
  * <p>h thickness; d depth; D(t) depth at which the shape touches a radius t on a half-space; E
  * Young's modulus; nu Poisson's ratio, 0 to 0.5. The equation is solved at Gauss-Legendre points;
- * doubling them moves no factor by more than 1e-9.
+ * doubling them moves no factor by more than 1e-9 to a/h = 5, 1e-7 to 10, 1e-4 to 20.
  *
  * <p>Flat punch, nu = 0.5: 1.2806 at a / h = 0.2, 3.6187 at 1. First order for every shape: 1 +
  * 1.127 a / h, with the radius a on the half-space. The polynomial 1 + 1.133 c + 1.283 c^2 + 0.769

@@ -7,7 +7,8 @@ import org.flexwright.quantity.Length;
 /**
  * A truncated cone: a cone cut off at a flat.
  *
- * <p>d = a cot(alpha) t, F = E / (1 - nu^2) cot(alpha) a^2 (t + sin(t) cos(t)), with cos(t) = b / a.
+ * <p>d = a cot(alpha) t, F = E / (1 - nu^2) cot(alpha) a^2 (t + sin(t) cos(t)), with cos(t) = b /
+ * a.
  *
  * <p>d depth; a radius of contact, at least b; b radius of the flat; alpha angle between axis and
  * flank; F force; E Young's modulus; nu Poisson's ratio. The angle t follows from the depth by

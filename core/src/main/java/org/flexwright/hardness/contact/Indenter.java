@@ -13,8 +13,8 @@ import org.flexwright.quantity.Pressure;
  * <p>F = 2 E / (1 - nu^2) A, with A = int_0^d a(x) dx, the radius of contact summed over the depth.
  *
  * <p>F force; E Young's modulus at small strain; nu Poisson's ratio, 0 to 0.5; d depth; a radius of
- * contact. Every shape gives a(d) and A(d) in closed form; the law is linear in E, so force, modulus
- * and depth follow from one another.
+ * contact. Every shape gives a(d) and A(d) in closed form; the law is linear in E, so force,
+ * modulus and depth follow from one another.
  *
  * <p>Range: small strain. Durometers strain the surface by tens of per cent, so their moduli from
  * here are a convention that rubber keeps well and soft, locking materials do not. No friction, no
@@ -93,8 +93,8 @@ public sealed interface Indenter permits FlatPunch, Frustum, Cone, RoundedCone, 
    * @param modulus Young's modulus, above zero
    * @param poisson Poisson's ratio, 0 to 0.5
    * @return the depth
-   * @throws org.flexwright.InvalidInputException if an input is out of its bounds or the depth would
-   *     be outside 1e-12 m to 1e6 m
+   * @throws org.flexwright.InvalidInputException if an input is out of its bounds or the depth
+   *     would be outside 1e-12 m to 1e6 m
    */
   default Length depthUnder(Force force, Pressure modulus, double poisson) {
     double newtons = Require.positive("force on the indenter", force.newtons(), "N");
@@ -111,11 +111,7 @@ public sealed interface Indenter permits FlatPunch, Frustum, Cone, RoundedCone, 
         "check force and modulus");
     double log =
         new BrentSolver(1e-15, 1e-13)
-            .solve(
-                200,
-                x -> Math.log(forceArea(Length.m(Math.exp(x))).m2()) - target,
-                least,
-                most);
+            .solve(200, x -> Math.log(forceArea(Length.m(Math.exp(x))).m2()) - target, least, most);
     return Length.m(Math.exp(log));
   }
 

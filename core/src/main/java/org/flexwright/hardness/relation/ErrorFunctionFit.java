@@ -77,8 +77,8 @@ public record ErrorFunctionFit() implements HardnessRelation {
   /**
    * {@inheritDoc}
    *
-   * @throws org.flexwright.InvalidInputException if the modulus is not above zero, or above 300 MPa,
-   *     where the reading is 100
+   * @throws org.flexwright.InvalidInputException if the modulus is not above zero, or above 300
+   *     MPa, where the reading is 100
    */
   @Override
   public double points(Pressure modulus) {

@@ -18,8 +18,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Range 30 to 95 IRHD. The printed table of the standard was not seen: trust half a degree.
  *
- * <p>Source: ISO 48-2 and BS 903-A26, from memory. See {@link IrhdMethod} for the reading from
- * a depth.
+ * <p>Source: ISO 48-2 and BS 903-A26, from memory. See {@link IrhdMethod} for the reading from a
+ * depth.
  *
  * <pre>{@code
  * new IrhdProbit().modulus(60)      // 3.478 MPa

@@ -20,8 +20,8 @@ import org.flexwright.quantity.Pressure;
  * </pre>
  *
  * <p>E0 Young's modulus at small strain; G shear modulus of a spring at work; k compression factor
- * of a bonded block, E_c = E0 (1 + 2 k S^2) with S its shape factor. Between the entries ln E0, ln G
- * and k run straight; E0 and G go on with the slope of the last two entries, k stays.
+ * of a bonded block, E_c = E0 (1 + 2 k S^2) with S its shape factor. Between the entries ln E0, ln
+ * G and k run straight; E0 and G go on with the slope of the last two entries, k stays.
  *
  * <p>Never make one law of both columns: above 48 IRHD the compounds are filled with carbon black,
  * E0 / G is 4.0 to 4.3 instead of 3, since the filler softens between the two test strains. Use E0
@@ -29,8 +29,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Range 30 to 75 IRHD; black-filled natural rubber above 48.
  *
- * <p>Source: P. B. Lindley, Engineering Design with Natural Rubber (4th ed. 1978), from memory; k at
- * 65 and 75 read in a quotation, E0 there 2 per cent lower (5.72 and 9.24 MPa).
+ * <p>Source: P. B. Lindley, Engineering Design with Natural Rubber (4th ed. 1978), from memory; k
+ * at 65 and 75 read in a quotation, E0 there 2 per cent lower (5.72 and 9.24 MPa).
  *
  * <pre>{@code
  * new LindleyTable().modulus(60)                // 4.45 MPa

@@ -258,12 +258,16 @@ public record ModulusFromHardness(
     StringBuilder text = new StringBuilder();
     text.append("What the relations say at ").append(reading).append('\n');
     text.append(
-            Row.comparison("relation", "read at", "modulus", "ratio", "range", "good for", "source"))
+            Row.comparison(
+                "relation", "read at", "modulus", "ratio", "range", "good for", "source"))
         .append('\n');
     for (Row row : all) {
       text.append(row.compared(lowest)).append('\n');
     }
-    return text.append("stiffest over softest: ").append(ratio(all)).append(inRange(all)).toString();
+    return text.append("stiffest over softest: ")
+        .append(ratio(all))
+        .append(inRange(all))
+        .toString();
   }
 
   private static String inRange(List<Row> all) {

@@ -21,11 +21,11 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>One family of materials: not one of the {@link Relations#independent} witnesses.
  *
- * <p>Source: own least-squares fits to property sheets that were read; grades given on Shore A taken
- * through {@link org.flexwright.hardness.HardnessChart}.
+ * <p>Source: own least-squares fits to property sheets that were read; grades given on Shore A
+ * taken through {@link org.flexwright.hardness.HardnessChart}.
  *
  * <pre>{@code
- * new MouldedPolyurethane().modulus(46)          // 80.76 MPa
+ * new MouldedPolyurethane().modulus(46)          // 80.75 MPa
  * new MouldedPolyurethane().stressAt100(46)      // 10.49 MPa
  * }</pre>
  */

@@ -51,9 +51,10 @@ public final class Relations {
   /**
    * The relations that count as separate witnesses. Not among them: {@link KunzStuder2006} and the
    * truncated cone of {@link ContactRelation}, which are the contact of {@link Gent1958} on another
-   * radius; {@link BattermannKoehler1982} and {@link ErrorFunctionFit}, which follow it in its range
-   * and leave it beyond; {@link ShoreDFormula}, which is the sharp cone with rounded constants;
-   * {@link LindleyTable} and {@link MouldedPolyurethane}, which hold for one family of materials.
+   * radius; {@link BattermannKoehler1982} and {@link ErrorFunctionFit}, which follow it in its
+   * range and leave it beyond; {@link ShoreDFormula}, which is the sharp cone with rounded
+   * constants; {@link LindleyTable} and {@link MouldedPolyurethane}, which hold for one family of
+   * materials.
    *
    * @return an immutable list
    */

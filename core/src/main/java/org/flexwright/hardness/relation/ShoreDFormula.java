@@ -14,10 +14,10 @@ import org.flexwright.quantity.Pressure;
  * <p>S = 100 - 20 (-78.188 + sqrt(6113.36 + 781.88 E)) / E; inverted, E = (781.88 - 156.376 u) /
  * u^2 with u = (100 - S) / 20.
  *
- * <p>E Young's modulus in MPa; S reading in points of Shore D. The formula is the sharp
- * cone of {@link ContactRelation} with rounded constants (31.2752 in place of 31.2695), theory and no fit; it is here because it is
- * quoted, and is never counted beside the cone. 6113.36 is the rounded square of 78.188; the exact
- * square is used here, so that there and back closes.
+ * <p>E Young's modulus in MPa; S reading in points of Shore D. The formula is the sharp cone of
+ * {@link ContactRelation} with rounded constants (31.2752 in place of 31.2695), theory and no fit;
+ * it is here because it is quoted, and is never counted beside the cone. 6113.36 is the rounded
+ * square of 78.188; the exact square is used here, so that there and back closes.
  *
  * <p>Range 20 to 90 Shore D, where the scale is read.
  *

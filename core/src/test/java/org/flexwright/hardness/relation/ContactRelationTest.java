@@ -82,15 +82,22 @@ class ContactRelationTest {
     double points = 99.99;
     double depth = 2.5 * (1 - points / 100);
     double hertz = 0.75 * 0.4445 * points * 0.75 / (Math.sqrt(0.1) * Math.pow(depth, 1.5));
-    assertThat(ContactRelation.roundedConeOnD().modulus(points).mpa()).isCloseTo(hertz, within(2e-3 * hertz));
+    assertThat(ContactRelation.roundedConeOnD().modulus(points).mpa())
+        .isCloseTo(hertz, within(2e-3 * hertz));
   }
 
   // 0.69 and 0.49: computed by a separate program
   @Test
   void roundedTipReadsSofter() {
-    assertThat(ContactRelation.roundedConeOnD().modulus(45).ratioTo(ContactRelation.sharpConeOnD().modulus(45)))
+    assertThat(
+            ContactRelation.roundedConeOnD()
+                .modulus(45)
+                .ratioTo(ContactRelation.sharpConeOnD().modulus(45)))
         .isCloseTo(0.69, within(0.005));
-    assertThat(ContactRelation.roundedConeOnD().modulus(75).ratioTo(ContactRelation.sharpConeOnD().modulus(75)))
+    assertThat(
+            ContactRelation.roundedConeOnD()
+                .modulus(75)
+                .ratioTo(ContactRelation.sharpConeOnD().modulus(75)))
         .isCloseTo(0.49, within(0.005));
     assertThat(ContactRelation.roundedConeOnD(Length.mm(0.13)).modulus(46))
         .isLessThan(ContactRelation.roundedConeOnD().modulus(46));
@@ -112,7 +119,8 @@ class ContactRelationTest {
           .isInstanceOf(InvalidInputException.class)
           .hasMessageStartingWith("tip radius of the type D indenter is ");
     }
-    assertThat(ContactRelation.roundedConeOnD().toString()).endsWith("cone of half angle 15 deg, tip rounded to 0.1 mm");
+    assertThat(ContactRelation.roundedConeOnD().toString())
+        .endsWith("cone of half angle 15 deg, tip rounded to 0.1 mm");
   }
 
   // rounded cone on D against the truncated cone on A at the pairs of the comparison chart
