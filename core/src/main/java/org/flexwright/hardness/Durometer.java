@@ -35,6 +35,7 @@ import org.flexwright.quantity.Length;
  * Durometer.SHORE_D.indentation(46)      // 1.35 mm
  * }</pre>
  */
+@SuppressWarnings("ImmutableEnumChecker") // springs and indenters are records
 public enum Durometer {
   /** Type A: blunt cone, spring 0.55 N to 8.05 N; rubber. */
   SHORE_A("Shore A", Spring.LIGHT, Tips.BLUNT, 2.5),
