@@ -71,6 +71,11 @@ final class AnnularField {
         + log * (-1.0 - b2 * ln + b2);
   }
 
+  /** The shear force integrated over the radius. */
+  double shear() {
+    return -2.0 * cubic * (2.0 - 2.0 * inner * inner) + 4.0 * log * Math.log(inner);
+  }
+
   /** The largest curvature. */
   double peak() {
     double most = 0.0;

@@ -32,7 +32,7 @@ import org.flexwright.run.RunControl;
  * <p>Range: w/t to 0.5; beyond it the membrane carries ever more, and the band's high end is 1 +
  * 0.8 (w/t)^2, that of the strain 1.03 + 1.2 (w/t)^2 (from solutions of von Karman's equations for b/a 0.1 to 0.8, clamped edges held or
  * sliding, supported ones sliding; a supported edge that cannot slide is up to 1.8 times stiffer at
- * w/t 0.5). t/(a - b) to 0.1 (shear is left out, to 5 % there), b/a 0.05 to 0.95. Caveats outside.
+ * w/t 0.5). t/(a - b) to 0.1 (shear is left out; the band's low end holds it), b/a 0.05 to 0.95. Caveats outside.
  * Source: Wahl and Lobo 1930, Trans. ASME 52; Timoshenko and Woinowsky-Krieger 1959 (from memory,
  * solved here). Lying flat in the printer, as it starts, its strain is in the layers.
  *
@@ -195,12 +195,14 @@ public record AnnularPlate(
     double curvature = field.peak() / (travel * a * a);
     double relative = asked instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
     double square = Math.min(relative * relative, 1e6);
+    double slender = wall.ratioTo(radius);
+    double shear = 0.2 * slender * slender * field.shear() / ((1.0 - nu) * travel);
     return ClosedForm.of(NAME, wall)
         .load(pressed ? Channel.PRESSURE : Channel.FORCE, (t, u) -> shape * t * t * t * u)
         .strainSlope(t -> 0.5 * curvature * t)
         .working(WorkingStrain.bending(1.0).times(field.working()).value())
         .bands(
-            new ClosedForm.Band(0.95, 1.0 + 0.8 * square),
+            new ClosedForm.Band(0.97 / (1.0 + shear), 1.0 + 0.8 * square),
             new ClosedForm.Band(0.93, 1.03 + 1.2 * square))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(RINGS)

@@ -30,7 +30,8 @@ import org.flexwright.run.RunControl;
  * whole field.
  *
  * <p>Range: w/t to 0.5, beyond it the membrane carries ever more; the band's high end is 1 + 0.5
- * (w/t)^2. t/a to 0.1 (shear is left out), c from 0. Caveats outside. A supported rim that cannot
+ * (w/t)^2. t/a to 0.1 (shear is left out; the band's low end holds it), c from 0. Caveats
+ * outside. A supported rim that cannot
  * slide is stiffer: by 30 % at w/t 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of
  * Plates and Shells (from memory, checked). Lying flat in the printer, as it starts, its strain is
  * in the layers; upright (axis lying) it pulls them apart.
@@ -173,14 +174,22 @@ public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, B
     double working = WorkingStrain.bending(1.0).times(share).value();
     double relative = load instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
     double high = Math.min(1.0 + 0.5 * relative * relative, 1e6);
+    double low = 0.97 / (1.0 + shear(nu) / flexibility);
     return ClosedForm.of(NAME, wall)
         .spring(t -> shape * t * t * t)
         .strainSlope(t -> half * t * field(nu, t).peak())
         .working(working)
-        .bands(new ClosedForm.Band(0.97, high), new ClosedForm.Band(0.97, 1.1))
+        .bands(new ClosedForm.Band(low, high), new ClosedForm.Band(0.97, 1.1))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(PLATE, SPREAD)
         .respond(grade, load, run, reservations(relative));
+  }
+
+  /** Deflection by shear in P a^2/D, (3/5 (1 + nu)/pi) (t/a)^2 [2 ln(a/c) + 1]/[12 (1 - nu^2)]. */
+  private double shear(double nu) {
+    double slender = wall.ratioTo(radius);
+    double log = -Math.log(Spread.radius(patch.m(), wall.m()) / radius.m());
+    return 0.05 / Math.PI * slender * slender * (2.0 * log + 1.0) / (1.0 - nu);
   }
 
   private PlateField field(double nu, double t) {

@@ -119,7 +119,8 @@ final class AnnularPlateTest {
             .respond(Grades.linear(0.45), LoadCase.toTravel(mm(1e-3)))
             .load()
             .nominal();
-    assertThat(pressed / full).isCloseTo(1.0, within(3e-4));
+    // the full plate also counts shear, 6e-4 at t/a 0.01
+    assertThat(pressed / full).isCloseTo(1.0, within(8e-4));
   }
 
   @ParameterizedTest
