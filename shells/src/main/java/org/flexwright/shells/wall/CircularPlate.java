@@ -29,12 +29,13 @@ import org.flexwright.run.RunControl;
  * nu^2)], P load (N). The secant modulus is taken at the energy-weighted equivalent strain of the
  * whole field.
  *
- * <p>Range: w/t to 0.5, beyond it the membrane carries ever more; the band's high end is 1 + 0.5
- * (w/t)^2. t/a to 0.1 (shear is left out; the band's low end holds it), c from 0. Caveats
- * outside. A supported rim that cannot
- * slide is stiffer: by 30 % at w/t 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of
- * Plates and Shells (from memory, checked). Lying flat in the printer, as it starts, its strain is
- * in the layers; upright (axis lying) it pulls them apart.
+ * <p>Range: w/t to 0.5, beyond it the membrane carries ever more; the band's high end is 1 + 0.6
+ * (w/t)^2, that of the strain 1.03 + 0.5 (w/t)^2 (from solutions of von Karman's equations, clamped
+ * rims held or sliding, supported ones sliding). t/a to 0.1 (shear is left out; the band's low end
+ * holds it), c from 0. Caveats outside. A supported rim that cannot slide is stiffer: by 30 % at w/t
+ * 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of Plates and Shells (from memory,
+ * checked). Lying flat in the printer, as it starts, its strain is in the layers; upright (axis
+ * lying) it pulls them apart.
  *
  * <p>JShell: {@code CircularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(4), mm(1.2))}
  *
@@ -173,13 +174,15 @@ public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, B
     double share = field(nu, wall.m()).working();
     double working = WorkingStrain.bending(1.0).times(share).value();
     double relative = load instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
-    double high = Math.min(1.0 + 0.5 * relative * relative, 1e6);
+    double square = Math.min(relative * relative, 1e6);
     double low = 0.97 / (1.0 + shear(nu) / flexibility);
     return ClosedForm.of(NAME, wall)
         .spring(t -> shape * t * t * t)
         .strainSlope(t -> half * t * field(nu, t).peak())
         .working(working)
-        .bands(new ClosedForm.Band(low, high), new ClosedForm.Band(0.97, 1.1))
+        .bands(
+            new ClosedForm.Band(low, 1.0 + 0.6 * square),
+            new ClosedForm.Band(0.97, 1.03 + 0.5 * square))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(PLATE, SPREAD)
         .respond(grade, load, run, reservations(relative));

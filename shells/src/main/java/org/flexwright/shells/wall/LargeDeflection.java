@@ -31,6 +31,7 @@ final class LargeDeflection {
   private final double[] step = new double[N + 1];
   private final double[] travelRow = new double[N];
   private final double[] f = new double[N];
+  private final double[] old = new double[N];
   private final double[] n = new double[N];
   private final double[] along = new double[N];
   private final double[] around = new double[N];
@@ -38,6 +39,7 @@ final class LargeDeflection {
   private final double[] turned = new double[N];
   private double pressure;
   private double travel;
+  private double earlier;
   private double slender;
 
   LargeDeflection(double poisson, boolean clamped, boolean fixed) {
@@ -90,17 +92,25 @@ final class LargeDeflection {
       newton(Math.min(FIRST, travelOverWall));
     }
     while (travelOverWall > 2.0 * travel) {
-      scale(2.0);
+      guess(2.0 * travel);
       newton(2.0 * travel);
     }
-    scale(travelOverWall / travel);
+    guess(travelOverWall);
     newton(travelOverWall);
   }
 
-  private void scale(double by) {
+  /** Along the line through the last two states where they lie near, else in proportion. */
+  private void guess(double to) {
+    double before = travel - earlier;
+    double next = to - travel;
+    boolean near = earlier > 0.0 && before != 0.0 && Math.abs(next) <= 1.5 * Math.abs(before);
+    double slopeOf = near ? next / before : 0.0;
     for (int i = 0; i < N; i++) {
-      f[i] *= by;
+      double was = f[i];
+      f[i] = near ? was + slopeOf * (was - old[i]) : was * to / travel;
+      old[i] = was;
     }
+    earlier = travel;
   }
 
   private void newton(double to) {
@@ -120,7 +130,7 @@ final class LargeDeflection {
         size = Math.max(size, Math.abs(f[i]));
       }
       pressure = step[N];
-      if (change <= 1e-8 * size) {
+      if (change <= 1e-6 * size) { // and the next step would be of its square
         force();
         return;
       }

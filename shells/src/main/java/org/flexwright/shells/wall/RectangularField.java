@@ -16,6 +16,8 @@ final class RectangularField {
   private static final int SHORT = 12;
   private static final double STRIP = 5.0; // a clamped plate so long is a strip to 1e-4
 
+  private static final double FAR = 40.0; // exp(-40) is nothing
+
   private final double ratio;
   private final double[][] across = new double[N][N];
   private final double[][] along = new double[N][N];
@@ -138,22 +140,7 @@ final class RectangularField {
   /** Adds one wave: cos kx times the y shape, or turned; load half width d, below 0 for none. */
   private void add(double k, double amplitude, boolean turned, double d) {
     double half = turned ? 0.5 : 0.5 * ratio;
-    double whole = 1.0 + Math.exp(-2.0 * k * half);
-    for (int j = 0; j < N; j++) {
-      double y = half * AT.x(j);
-      double near = Math.exp(-k * (half - y));
-      double far = Math.exp(-k * (half + y));
-      double cosh = (near + far) / whole;
-      double sinh = (near - far) / whole;
-      value[j] = line * cosh + pole * k * y * sinh;
-      slope[j] = k * ((line + pole) * sinh + pole * k * y * cosh);
-      bend[j] = k * k * ((line + 2.0 * pole) * cosh + pole * k * y * sinh);
-      if (d >= 0.0) {
-        value[j] += sum(k, y + d) - sum(k, y - d);
-        slope[j] += green(k, y + d) - green(k, y - d);
-        bend[j] += bent(k, y + d) - bent(k, y - d);
-      }
-    }
+    int points = shape(k, half, d);
     double other = turned ? 0.5 * ratio : 0.5;
     double[][] along1 = turned ? along : across;
     double[][] along2 = turned ? across : along;
@@ -161,7 +148,7 @@ final class RectangularField {
       double x = other * AT.x(i);
       double cos = amplitude * Math.cos(k * x);
       double sin = amplitude * k * Math.sin(k * x);
-      for (int j = 0; j < N; j++) {
+      for (int j = 0; j < points; j++) {
         int p = turned ? j : i;
         int r = turned ? i : j;
         along1[p][r] += k * k * value[j] * cos;
@@ -170,6 +157,37 @@ final class RectangularField {
       }
     }
     travel += amplitude * value[0];
+  }
+
+  /** Fills value, slope and bend of the y shape; gives how many points it reaches. */
+  private int shape(double k, double half, double d) {
+    boolean local = d >= 0.0 && k * (half - d) > FAR;
+    double whole = 1.0 + Math.exp(-2.0 * k * half);
+    double unit = 0.25 / (k * k * k * k);
+    for (int j = 0; j < N; j++) {
+      double y = half * AT.x(j);
+      if (local && k * (y - d) > FAR) {
+        return j;
+      }
+      double near = Math.exp(-k * (half - y));
+      double far = Math.exp(-k * (half + y));
+      double cosh = (near + far) / whole;
+      double sinh = (near - far) / whole;
+      value[j] = line * cosh + pole * k * y * sinh;
+      slope[j] = k * ((line + pole) * sinh + pole * k * y * cosh);
+      bend[j] = k * k * ((line + 2.0 * pole) * cosh + pole * k * y * sinh);
+      if (d >= 0.0) {
+        double out = k * (y + d);
+        double in = k * Math.abs(y - d);
+        double side = y < d ? 1.0 : -1.0;
+        double eOut = Math.exp(-out);
+        double eIn = Math.exp(-in);
+        value[j] += unit * (2.0 - (2.0 + out) * eOut + side * (2.0 - (2.0 + in) * eIn));
+        slope[j] += k * unit * ((1.0 + out) * eOut - (1.0 + in) * eIn);
+        bend[j] -= k * k * unit * (out * eOut + side * in * eIn);
+      }
+    }
+    return N;
   }
 
   /** Deflection of the centre. */

@@ -167,6 +167,37 @@ final class AnnularPlateTest {
     assertThat(strainRatio).isBetween(r.strain().modelLow(), r.strain().modelHigh());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "CLAMPED, 5, 1.1120, 1.1150",
+    "CLAMPED, 50, 1.1393, 1.1234",
+    "CLAMPED, 90, 1.1436, 1.1264",
+    "SUPPORTED, 50, 1.0731, 1.0713"
+  })
+  void bandOfThePatchHoldsTheStretchToo(
+      CircularPlate.Rim rim, double patch, double loadRatio, double strainRatio) {
+    // as above for a patch on a full plate, clamped rims held, supported ones sliding
+    Response r =
+        CircularPlate.of(rim, mm(100), mm(patch), mm(1))
+            .respond(Grades.linear(0.5), LoadCase.toTravel(mm(0.5)));
+    assertThat(loadRatio).isBetween(r.load().modelLow(), r.load().modelHigh());
+    assertThat(strainRatio).isBetween(r.strain().modelLow(), r.strain().modelHigh());
+  }
+
+  @Test
+  void lowEndOfTheBandHoldsShear() {
+    // Mindlin, exact for this load: P/(2 pi (5/6) G t) [ln(a/c) + 1/2]
+    double nu = 0.5;
+    Response r =
+        CircularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(4), mm(2))
+            .respond(Grades.linear(nu), LoadCase.toTravel(mm(1e-3)));
+    double bending = 1e-6 / r.load().nominal();
+    double shear =
+        (Math.log(5) + 0.5) / (2 * Math.PI * 5.0 / 6.0 * 1e6 / 3 * 2e-3);
+    assertThat(bending / (bending + shear)).isBetween(r.load().modelLow(), 0.95);
+    assertThat(r.load().modelLow() / (bending / (bending + shear))).isCloseTo(0.97, within(1e-3));
+  }
+
   @Test
   void doesWhatEveryPartMust() {
     PartCase<AnnularPlate> ring =
