@@ -2,6 +2,7 @@ package org.flexwright.shells.inflate;
 
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -69,6 +70,18 @@ public record LimitPoints(Optional<Point> maximum, Optional<Point> minimum, doub
         max.flatMap(m -> firstZero(l -> -slope(pressure, l), m.stretch() * (1.0 + NEAR), to))
             .map(l -> point(pressure, l));
     return new LimitPoints(max, min, to);
+  }
+
+  /** The one turn of the pressure between two stretches. */
+  static Point turn(DoubleUnaryOperator pressure, double low, double high) {
+    UnivariateFunction slope = l -> slope(pressure, l);
+    double a = slope.value(low);
+    double b = slope.value(high);
+    return point(
+        pressure,
+        a * b < 0.0
+            ? new BrentSolver(1e-8, 1e-9).solve(ITERATIONS, slope, low, high)
+            : Math.abs(a) < Math.abs(b) ? low : high);
   }
 
   private static Point point(DoubleUnaryOperator pressure, double l) {
