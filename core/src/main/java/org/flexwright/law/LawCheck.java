@@ -221,22 +221,9 @@ public final class LawCheck {
   /** Least eigenvalue over E of the Hessian in two independent logarithmic strains. */
   private double leastStiffness() {
     double least = Double.POSITIVE_INFINITY;
-    double[] g = new double[3];
+    Stability stability = new Stability(law);
     for (double[] l : states()) {
-      law.gradient(l[0], l[1], l[2], g);
-      double[] h = hessian(l);
-      double[] log = new double[9];
-      for (int i = 0; i < 3; i++) {
-        for (int j = 0; j < 3; j++) {
-          log[3 * i + j] = h[3 * i + j] * l[i] * l[j] + (i == j ? g[i] * l[i] : 0.0);
-        }
-      }
-      double a = log[0] - 2 * log[2] + log[8];
-      double b = log[4] - 2 * log[5] + log[8];
-      double c = log[1] - log[2] - log[5] + log[8];
-      double mid = 0.5 * (a + b);
-      double radius = Math.hypot(0.5 * (a - b), c);
-      least = Math.min(least, (mid - radius) / law.youngModulus());
+      least = Math.min(least, stability.least(l[0], l[1], l[2]) / law.youngModulus());
     }
     return least;
   }

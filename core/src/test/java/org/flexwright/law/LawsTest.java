@@ -2,6 +2,7 @@ package org.flexwright.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -19,6 +20,9 @@ class LawsTest {
   static final VerificationTable TABLE =
       VerificationTable.of(LawsTest.class, "/reference/laws.csv");
 
+  private static final Ogden OGDEN =
+      Ogden.of(Pressure.mpa(0.63), 1.3).and(Pressure.mpa(0.0012), 5).and(Pressure.mpa(-0.01), -2);
+
   static Stream<ReferenceCase> cases() {
     return TABLE.cases();
   }
@@ -32,16 +36,50 @@ class LawsTest {
       TABLE.check(c, constant.mpa());
       return;
     }
-    StrainEnergy law =
-        c.formula().startsWith("neo")
-            ? NeoHookean.of(Pressure.mpa(c.input("G")))
-            : MooneyRivlin.of(Pressure.mpa(c.input("C10")), Pressure.mpa(c.input("C01")));
+    StrainEnergy law = law(c);
+    if (c.formula().startsWith("stability")) {
+      TABLE.check(c, law.range().high());
+      return;
+    }
+    if (c.formula().equals("Ogden modulus")) {
+      TABLE.check(c, law.shearModulus() / 1e6);
+      return;
+    }
     Deformation mode = Deformation.valueOf(c.text("mode").toUpperCase(Locale.ROOT));
     TABLE.check(c, mode.nominalStress(law, c.input("stretch")).mpa());
   }
 
+  private static StrainEnergy law(ReferenceCase c) {
+    if (c.formula().startsWith("neo")) {
+      return NeoHookean.of(Pressure.mpa(c.input("G")));
+    }
+    if (c.formula().startsWith("Gent")) {
+      return Gent.of(Pressure.mpa(c.input("G")), c.input("Jm"));
+    }
+    if (c.formula().startsWith("Ogden")) {
+      return OGDEN;
+    }
+    Pressure c10 = Pressure.mpa(c.input("C10"));
+    Pressure c01 = Pressure.mpa(c.input("C01"));
+    return c.formula().equals("Mooney-Rivlin")
+        ? MooneyRivlin.of(c10, c01)
+        : MooneyRivlinPolynomial.of(c10, c01, Pressure.mpa(c.input("C11")))
+            .squares(Pressure.mpa(c.input("C20")), Pressure.mpa(c.input("C02")));
+  }
+
   static Stream<StrainEnergy> laws() {
     return Stream.of(
+        Gent.of(Pressure.mpa(0.27), 85),
+        Gent.of(Pressure.mpa(0.27), 2),
+        OGDEN,
+        // fitted to tension alone: unstable from an equibiaxial stretch of 1.22
+        Ogden.of(Pressure.mpa(-79.56), -1.8223)
+            .and(Pressure.mpa(4.39e-6), 7.7609)
+            .and(Pressure.mpa(80.83), -1.7775),
+        MooneyRivlinPolynomial.of(Pressure.mpa(0.15), Pressure.mpa(0.02), Pressure.mpa(0.001)),
+        MooneyRivlinPolynomial.of(Pressure.mpa(0.15), Pressure.mpa(0.02), Pressure.mpa(0.001))
+            .squares(Pressure.mpa(0.002), Pressure.mpa(0.0005)),
+        MooneyRivlinPolynomial.of(Pressure.mpa(0.2588), Pressure.mpa(-0.0449), Pressure.mpa(0)),
         NeoHookean.of(Pressure.mpa(0.4)),
         MooneyRivlin.of(Pressure.mpa(0.162), Pressure.mpa(0.0059)),
         MooneyRivlin.fromHabit(Pressure.mpa(3.6)));
@@ -104,6 +142,40 @@ class LawsTest {
     public StretchRange range() {
       return NeoHookean.of(Pressure.pa(1)).range();
     }
+  }
+
+  /** Jm is the limit of I1 - 3; the range ends before, in whatever deformation. */
+  @Test
+  void rangeOfGentEndsBelowLocking() {
+    for (double jm : new double[] {1e-3, 0.5, 20, 100}) {
+      Gent law = Gent.of(Pressure.pa(1), jm);
+      double high = law.range().high();
+      double worst = 2 * high * high + Math.pow(high, -4) - 3;
+      assertThat(worst).isCloseTo(0.95 * jm, within(1e-9 * (1 + jm)));
+      double energy = law.energy(high, high, 1 / (high * high));
+      assertThat(energy).isCloseTo(-0.5 * jm * Math.log(0.05), within(1e-6 * jm));
+      assertThat(law.energy(2 * Math.sqrt(jm) + 3, 1, 1)).isInfinite();
+    }
+    // without locking it is neo-Hookean
+    Gent soft = Gent.of(Pressure.pa(1), 1e12);
+    assertThat(soft.energy(2, 1, 0.5)).isCloseTo(0.5 * 2.25, within(1e-3));
+    assertThatThrownBy(() -> Deformation.UNIAXIAL.nominalStress(Gent.of(Pressure.pa(1), 5), 10))
+        .hasMessageContaining("pressure is");
+  }
+
+  @Test
+  void newLawsRefuseConstantsWithoutStiffness() {
+    assertThatThrownBy(() -> Gent.of(Pressure.mpa(1), 0)).hasMessageContaining("locking Jm");
+    assertThatThrownBy(() -> Ogden.of(Pressure.mpa(1), -2))
+        .hasMessageContaining("shear modulus of the Ogden terms");
+    assertThatThrownBy(() -> Ogden.of(Pressure.mpa(1), 0)).hasMessageContaining("alpha");
+    assertThatThrownBy(
+            () ->
+                MooneyRivlinPolynomial.of(Pressure.mpa(0.4), Pressure.mpa(-0.7), Pressure.mpa(1)))
+        .hasMessageContaining("C10 + C01");
+    assertThat(OGDEN).hasToString("Ogden law, mu/alpha 0.63 MPa/1.3, 0.0012 MPa/5, -0.01 MPa/-2");
+    assertThat(Gent.of(Pressure.mpa(0.27), 85)).hasToString("Gent law, G 0.27 MPa, Jm 85");
+    assertThat(OGDEN.range().high()).isEqualTo(1e3);
   }
 
   @Test
