@@ -50,7 +50,8 @@ final class LayerEquation {
     u = new double[PANELS * n];
     weight = new double[PANELS * n];
     for (int i = 0; i < u.length; i++) {
-      u[i] = i / n + 0.5 * (1.0 + panel.getPoint(i % n));
+      int from = i / n; // the panel runs from here to one further
+      u[i] = from + 0.5 * (1.0 + panel.getPoint(i % n));
       weight[i] = 0.5 * panel.getWeight(i % n) * compliance(u[i], 3.0 - 4.0 * nu);
     }
   }

@@ -48,8 +48,7 @@ final class PressedPlateTest {
   }
 
   private static Response ask(PressedPlate.Rim rim, double nu, double w) {
-    return PressedPlate.of(rim, mm(A), mm(1))
-        .respond(Grades.linear(nu), LoadCase.toTravel(mm(w)));
+    return PressedPlate.of(rim, mm(A), mm(1)).respond(Grades.linear(nu), LoadCase.toTravel(mm(w)));
   }
 
   private static Response ask(ReferenceCase c) {
@@ -152,8 +151,7 @@ final class PressedPlateTest {
     assertThat(r.caveats().toString()).contains("travel / wall").contains("travel / radius");
     assertThat(plate.respond(Grades.rubber(), LoadCase.toTravel(mm(0.5))).caveats()).isEmpty();
     assertThatThrownBy(() -> plate.wall(mm(20))).hasMessageContaining("that is a block");
-    assertThatThrownBy(
-            () -> plate.respond(Grades.rubber(), LoadCase.toAngle(Angle.degrees(3))))
+    assertThatThrownBy(() -> plate.respond(Grades.rubber(), LoadCase.toAngle(Angle.degrees(3))))
         .hasMessageContaining("load case");
     assertThat(plate).hasToString("clamped plate under pressure, radius 20 mm, wall 0.1 mm");
     assertThat(plate.printedVolume().mm3()).isCloseTo(Math.PI * 40, within(1e-6));
