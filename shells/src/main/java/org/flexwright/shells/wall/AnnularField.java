@@ -17,8 +17,7 @@ final class AnnularField {
   private final double line;
   private final double pole;
 
-  AnnularField(
-      double inner, boolean clamped, boolean guided, boolean pressed, double poisson) {
+  AnnularField(double inner, boolean clamped, boolean guided, boolean pressed, double poisson) {
     this.inner = inner;
     this.poisson = poisson;
     cubic = pressed ? -1.0 / 16.0 : 0.0;

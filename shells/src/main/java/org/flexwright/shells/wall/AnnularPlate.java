@@ -30,11 +30,12 @@ import org.flexwright.run.RunControl;
  * own area as a line load.
  *
  * <p>Range: w/t to 0.5; beyond it the membrane carries ever more, and the band's high end is 1 +
- * 0.8 (w/t)^2, that of the strain 1.03 + 1.2 (w/t)^2 (from solutions of von Karman's equations for b/a 0.1 to 0.8, clamped edges held or
- * sliding, supported ones sliding; a supported edge that cannot slide is up to 1.8 times stiffer at
- * w/t 0.5). t/(a - b) to 0.1 (shear is left out; the band's low end holds it), b/a 0.05 to 0.95. Caveats outside.
- * Source: Wahl and Lobo 1930, Trans. ASME 52; Timoshenko and Woinowsky-Krieger 1959 (from memory,
- * solved here). Lying flat in the printer, as it starts, its strain is in the layers.
+ * 0.8 (w/t)^2, that of the strain 1.03 + 1.2 (w/t)^2 (from solutions of von Karman's equations for
+ * b/a 0.1 to 0.8, clamped edges held or sliding, supported ones sliding; a supported edge that
+ * cannot slide is up to 1.8 times stiffer at w/t 0.5). t/(a - b) to 0.1 (shear is left out; the
+ * band's low end holds it), b/a 0.05 to 0.95. Caveats outside. Source: Wahl and Lobo 1930, Trans.
+ * ASME 52; Timoshenko and Woinowsky-Krieger 1959 (from memory, solved here). Lying flat in the
+ * printer, as it starts, its strain is in the layers.
  *
  * <p>JShell: {@code AnnularPlate.of(CircularPlate.Rim.CLAMPED, AnnularPlate.Inner.GUIDED, mm(20),
  * mm(8), mm(1))}
@@ -107,7 +108,11 @@ public record AnnularPlate(
     Require.positive("bore", bore.m(), "m");
     Require.positive("wall", wall.m(), "m");
     Require.that(
-        bore.m() < radius.m(), "bore", bore, () -> "below the radius, " + radius, "nothing is left");
+        bore.m() < radius.m(),
+        "bore",
+        bore,
+        () -> "below the radius, " + radius,
+        "nothing is left");
     Length width = radius.minus(bore);
     Require.that(
         wall.m() < width.m(),

@@ -25,15 +25,15 @@ import org.flexwright.run.RunControl;
  * ln(c/a) - (7 + 3 nu)/(4 (1 + nu)) c^2]. Peak strain t/2 times the largest curvature, at the
  * centre or at a clamped rim. Bending strain under a point would be infinite; through the wall the
  * load spreads, so for the strain a patch below 1.724 t counts as one of radius sqrt(1.6 c^2 + t^2)
- * - 0.675 t (Westergaard 1926, from memory; the layer in three dimensions gives the same to 1 %). Symbols: a radius, c patch radius, t wall (m), D = E t^3/[12 (1 -
- * nu^2)], P load (N). The secant modulus is taken at the energy-weighted equivalent strain of the
- * whole field.
+ * - 0.675 t (Westergaard 1926, from memory; the layer in three dimensions gives the same to 1 %).
+ * Symbols: a radius, c patch radius, t wall (m), D = E t^3/[12 (1 - nu^2)], P load (N). The secant
+ * modulus is taken at the energy-weighted equivalent strain of the whole field.
  *
  * <p>Range: w/t to 0.5, beyond it the membrane carries ever more; the band's high end is 1 + 0.6
  * (w/t)^2, that of the strain 1.03 + 0.5 (w/t)^2 (from solutions of von Karman's equations, clamped
  * rims held or sliding, supported ones sliding). t/a to 0.1 (shear is left out; the band's low end
- * holds it), c from 0. Caveats outside. A supported rim that cannot slide is stiffer: by 30 % at w/t
- * 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of Plates and Shells (from memory,
+ * holds it), c from 0. Caveats outside. A supported rim that cannot slide is stiffer: by 30 % at
+ * w/t 0.4. Source: Timoshenko and Woinowsky-Krieger 1959, Theory of Plates and Shells (from memory,
  * checked). Lying flat in the printer, as it starts, its strain is in the layers; upright (axis
  * lying) it pulls them apart.
  *
@@ -78,8 +78,8 @@ public record CircularPlate(Rim rim, Length radius, Length patch, Length wall, B
    * @param patch radius of the loaded patch, below the radius; 0 for a point
    * @param wall thickness
    * @param build how it stands in the printer
-   * @throws org.flexwright.InvalidInputException if a length is not above 0, the patch is below
-   *     0 or not within the rim or the wall is not below the radius
+   * @throws org.flexwright.InvalidInputException if a length is not above 0, the patch is below 0
+   *     or not within the rim or the wall is not below the radius
    */
   public CircularPlate {
     Require.positive("radius", radius.m(), "m");

@@ -4,9 +4,10 @@ import java.util.Arrays;
 
 /**
  * A round membrane without bending under pressure that acts normal to it (Fichter), radius 1. With
- * x = r^2, force n (of E t) and pressure q (of E t/a): slope q r/(2 n), L n + q^2 (x/n)' + (1 + nu) q^2/(2
- * n) + q^2/(8 n^2) = 0, rim (1 - nu) n + 2 n' + q^2/(2 n) = e, the strain put in before. Scaled by the travel
- * w: n = w^2 m, q = w^3 Q. At small w this is Hencky's membrane; with e it is Campbell's.
+ * x = r^2, force n (of E t) and pressure q (of E t/a): slope q r/(2 n), L n + q^2 (x/n)' + (1 + nu)
+ * q^2/(2 n) + q^2/(8 n^2) = 0, rim (1 - nu) n + 2 n' + q^2/(2 n) = e, the strain put in before.
+ * Scaled by the travel w: n = w^2 m, q = w^3 Q. At small w this is Hencky's membrane; with e it is
+ * Campbell's.
  *
  * <p>Newton with Q as an unknown. One instance serves one response. Not thread-safe.
  */

@@ -111,7 +111,9 @@ final class RectangularField {
     return strip + k * ((line + pole) * tanh + pole * k * half);
   }
 
-  /** Sets A and B (times cosh k half) of the supported ends at y = half for a load on |y| below d. */
+  /**
+   * Sets A and B (times cosh k half) of the supported ends at y = half for a load on |y| below d.
+   */
   private void loaded(double k, double half, double d) {
     double at = sum(k, half + d) - sum(k, half - d);
     double second = bent(k, half + d) - bent(k, half - d);

@@ -161,8 +161,7 @@ final class AnnularPlateTest {
     // ratios true over linear at w/t 0.5, the worst found for b/a 0.1 to 0.8 and nu 0.3 and 0.5 by
     // a boundary-value solver of von Karman's equations
     Response r =
-        plate(rim, inner, load, 0.5)
-            .respond(Grades.linear(0.5), LoadCase.toTravel(mm(0.5)));
+        plate(rim, inner, load, 0.5).respond(Grades.linear(0.5), LoadCase.toTravel(mm(0.5)));
     assertThat(loadRatio).isBetween(r.load().modelLow(), r.load().modelHigh());
     assertThat(strainRatio).isBetween(r.strain().modelLow(), r.strain().modelHigh());
   }
@@ -192,8 +191,7 @@ final class AnnularPlateTest {
         CircularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(4), mm(2))
             .respond(Grades.linear(nu), LoadCase.toTravel(mm(1e-3)));
     double bending = 1e-6 / r.load().nominal();
-    double shear =
-        (Math.log(5) + 0.5) / (2 * Math.PI * 5.0 / 6.0 * 1e6 / 3 * 2e-3);
+    double shear = (Math.log(5) + 0.5) / (2 * Math.PI * 5.0 / 6.0 * 1e6 / 3 * 2e-3);
     assertThat(bending / (bending + shear)).isBetween(r.load().modelLow(), 0.95);
     assertThat(r.load().modelLow() / (bending / (bending + shear))).isCloseTo(0.97, within(1e-3));
   }
@@ -230,8 +228,7 @@ final class AnnularPlateTest {
   @Test
   void sayWhatIsWrongAndWhatIsDoubtful() {
     AnnularPlate plate =
-        AnnularPlate.of(
-            CircularPlate.Rim.CLAMPED, AnnularPlate.Inner.GUIDED, mm(20), mm(8), mm(1));
+        AnnularPlate.of(CircularPlate.Rim.CLAMPED, AnnularPlate.Inner.GUIDED, mm(20), mm(8), mm(1));
     assertThatThrownBy(() -> plate.bore(mm(20))).hasMessageContaining("below the radius");
     assertThatThrownBy(() -> plate.wall(mm(12))).hasMessageContaining("that is a block");
     assertThat(plate.respond(Grades.rubber(), LoadCase.toTravel(mm(0.4))).caveats()).isEmpty();

@@ -39,9 +39,7 @@ final class RectangularPlateTest {
 
   private static RectangularPlate plate(CircularPlate.Rim rim, double b, double s) {
     RectangularPlate pressed = RectangularPlate.of(rim, mm(100), mm(100 * b), mm(1));
-    return s < 0
-        ? pressed
-        : pressed.load(new RectangularPlate.Load.Patch(mm(100 * s)));
+    return s < 0 ? pressed : pressed.load(new RectangularPlate.Load.Patch(mm(100 * s)));
   }
 
   private static Response ask(ReferenceCase c) {
@@ -127,8 +125,7 @@ final class RectangularPlateTest {
 
   @Test
   void sayWhatIsWrongAndWhatIsDoubtful() {
-    RectangularPlate plate =
-        RectangularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(30), mm(1));
+    RectangularPlate plate = RectangularPlate.of(CircularPlate.Rim.CLAMPED, mm(20), mm(30), mm(1));
     assertThatThrownBy(() -> plate.length(mm(19))).hasMessageContaining("short side");
     assertThatThrownBy(() -> plate.wall(mm(20))).hasMessageContaining("that is a block");
     assertThatThrownBy(() -> plate.load(new RectangularPlate.Load.Patch(mm(21))))

@@ -149,9 +149,7 @@ final class TautMembraneTest {
             "taut membrane",
             (s, d) ->
                 TautMembrane.of(
-                        d.oneOf(CircularPlate.Rim.values()),
-                        mm(20 * s),
-                        mm(d.between(0.05, 1) * s))
+                        d.oneOf(CircularPlate.Rim.values()), mm(20 * s), mm(d.between(0.05, 1) * s))
                     .prestrain(d.oneOf(0.0, 0.0, 0.002, 0.02)),
             (s, d) -> LoadCase.toTravel(mm(d.between(0.3, 5) * s)));
     PartHarness.check(taut, Grades.rubber(), 24);
