@@ -221,9 +221,10 @@ public record RectangularPlate(
     double relative = asked instanceof LoadCase.ToTravel to ? to.travel().ratioTo(wall) : 0.0;
     double square = Math.min(relative * relative, 1e6);
     double peak = field.peak();
+    double spread = spread(wall.m());
     return ClosedForm.of(NAME, wall)
         .load(pressed ? Channel.PRESSURE : Channel.FORCE, (t, u) -> shape * t * t * t * u)
-        .strainSlope(t -> half * t * (pressed || t == wall.m() ? peak : field(t).peak()))
+        .strainSlope(t -> half * t * (spread(t) == spread ? peak : field(t).peak()))
         .working(WorkingStrain.bending(1.0).times(field.working()).value())
         .bands(
             new ClosedForm.Band(0.97 / (1.0 + shear), 1.0 + 0.8 * square),
@@ -233,16 +234,22 @@ public record RectangularPlate(
         .respond(grade, asked, run, reservations(relative));
   }
 
-  /** The field for the strain, of a patch as the wall spreads it. */
-  private RectangularField field(double t) {
-    boolean clamped = rim == CircularPlate.Rim.CLAMPED;
-    double ratio = length.ratioTo(width);
+  /** Side of the patch over the width as the wall spreads it for the strain; 1 under pressure. */
+  private double spread(double t) {
     if (load instanceof Load.Patch patch) {
       double round = Math.sqrt(Math.PI);
       double side = round * Spread.radius(patch.side().m() / round, t);
-      return RectangularField.patched(ratio, clamped, Math.min(1.0, side / width.m()));
+      return Math.min(1.0, side / width.m());
     }
-    return RectangularField.pressed(ratio, clamped);
+    return 1.0;
+  }
+
+  private RectangularField field(double t) {
+    boolean clamped = rim == CircularPlate.Rim.CLAMPED;
+    double ratio = length.ratioTo(width);
+    return load instanceof Load.Patch
+        ? RectangularField.patched(ratio, clamped, spread(t))
+        : RectangularField.pressed(ratio, clamped);
   }
 
   private double travel(RectangularField strained) {
