@@ -9,6 +9,7 @@ module org.flexwright.shells {
 
   exports org.flexwright.shells.wall;
   exports org.flexwright.shells.tube;
+  exports org.flexwright.shells.block;
   exports org.flexwright.shells.dome;
   exports org.flexwright.shells.bellows;
   exports org.flexwright.shells.inflate;
