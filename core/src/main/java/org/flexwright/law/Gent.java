@@ -57,9 +57,7 @@ public record Gent(Pressure shear, double locking) implements StrainEnergy {
   @Override
   public double energy(double l1, double l2, double l3) {
     double left = left(l1, l2, l3);
-    return left > 0.0
-        ? -0.5 * shear.pa() * locking * Math.log(left)
-        : Double.POSITIVE_INFINITY;
+    return left > 0.0 ? -0.5 * shear.pa() * locking * Math.log(left) : Double.POSITIVE_INFINITY;
   }
 
   @Override

@@ -23,8 +23,7 @@ import org.flexwright.quantity.Pressure;
  * @param c02 the constant of J2^2
  */
 public record MooneyRivlinPolynomial(
-    Pressure c10, Pressure c01, Pressure c20, Pressure c11, Pressure c02)
-    implements StrainEnergy {
+    Pressure c10, Pressure c01, Pressure c20, Pressure c11, Pressure c02) implements StrainEnergy {
 
   /**
    * Refuses constants without stiffness at rest.
@@ -116,9 +115,7 @@ public record MooneyRivlinPolynomial(
 
   /** The part of the second derivative by two stretches that comes from the squares and C11. */
   private double curved(double others, double theOthers) {
-    return 2.0 * c20.pa()
-        + c11.pa() * (others + theOthers)
-        + 2.0 * c02.pa() * others * theOthers;
+    return 2.0 * c20.pa() + c11.pa() * (others + theOthers) + 2.0 * c02.pa() * others * theOthers;
   }
 
   @Override

@@ -12,9 +12,8 @@ import org.flexwright.quantity.Pressure;
  * The law of Ogden, any number of terms: W = sum mu_i/alpha_i (l1^alpha_i + l2^alpha_i + l3^alpha_i
  * - 3).
  *
- * <p>Symbols: mu_i (Pa) and alpha_i (dimensionless), G = sum mu_i
- * alpha_i/2. <b>Convention:</b> this is Ogden's own. Where a source writes 2 mu/alpha^2 in front,
- * the mu here is twice that one
+ * <p>Symbols: mu_i (Pa) and alpha_i (dimensionless), G = sum mu_i alpha_i/2. <b>Convention:</b>
+ * this is Ogden's own. Where a source writes 2 mu/alpha^2 in front, the mu here is twice that one
  * over alpha.
  *
  * <p>Range: everywhere if every mu_i alpha_i is above 0; else the stretches in which tension, shear

@@ -170,8 +170,7 @@ class LawsTest {
         .hasMessageContaining("shear modulus of the Ogden terms");
     assertThatThrownBy(() -> Ogden.of(Pressure.mpa(1), 0)).hasMessageContaining("alpha");
     assertThatThrownBy(
-            () ->
-                MooneyRivlinPolynomial.of(Pressure.mpa(0.4), Pressure.mpa(-0.7), Pressure.mpa(1)))
+            () -> MooneyRivlinPolynomial.of(Pressure.mpa(0.4), Pressure.mpa(-0.7), Pressure.mpa(1)))
         .hasMessageContaining("C10 + C01");
     assertThat(OGDEN).hasToString("Ogden law, mu/alpha 0.63 MPa/1.3, 0.0012 MPa/5, -0.01 MPa/-2");
     assertThat(Gent.of(Pressure.mpa(0.27), 85)).hasToString("Gent law, G 0.27 MPa, Jm 85");

@@ -144,8 +144,7 @@ public record Balloon(Length outside, Length wall) implements Part<Balloon> {
             .sources(SPHERE);
     Checks checks = Checks.of(NAME, SPHERE);
     SphereWall s = sphere(law, wall.m());
-    Inflating.reserve(
-        checks, limits(grade).maximum(), load, s.bore(form.end(load)), s::pressure);
+    Inflating.reserve(checks, limits(grade).maximum(), load, s.bore(form.end(load)), s::pressure);
     return form.respond(grade, load, run, checks);
   }
 

@@ -23,12 +23,12 @@ import org.flexwright.run.RunControl;
  * A flat round membrane clamped at its rim and blown up; its travel is the height of the pole and
  * it answers with the pressure.
  *
- * <p>Formula, for any law: the axisymmetric membrane with meridional and hoop stretch l1, l2,
- * d(R W1 cos th)/dR = W2 - p r l1 sin th/t and R W1 sin th = p r^2/(2 t), integrated from the pole
+ * <p>Formula, for any law: the axisymmetric membrane with meridional and hoop stretch l1, l2, d(R
+ * W1 cos th)/dR = W2 - p r l1 sin th/t and R W1 sin th = p r^2/(2 t), integrated from the pole
  * until l2 = 1, which is the rim. Limit load: the first maximum of the pressure. Peak strain: the
  * larger of pole and rim, without the bending of the rim: at a sharp clamp that is some six times
- * more at small strains, so give it a round edge. Volume: under the dome. Symbols: R, r radius of a point at rest and now,
- * t wall (m), th slope, W_i derivatives of the law (Pa), p pressure (Pa).
+ * more at small strains, so give it a round edge. Volume: under the dome. Symbols: R, r radius of a
+ * point at rest and now, t wall (m), th slope, W_i derivatives of the law (Pa), p pressure (Pa).
  *
  * <p>Range: wall/radius to 0.1; height from 5 walls, since bending is left out: it adds near 1.5
  * (t/z)^2 of the pressure, which is the high end of the band. Stretches within the law. Before the

@@ -8,6 +8,7 @@ import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
+import org.flexwright.internal.Text;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
@@ -110,8 +111,7 @@ public record InflatedTube(
    * @return the tube
    */
   public static InflatedTube of(Length outside, Length length, Length wall) {
-    return new InflatedTube(
-        outside, length, wall, TubeEnds.CLOSED, 1.0, BuildDirection.AXIS_UP);
+    return new InflatedTube(outside, length, wall, TubeEnds.CLOSED, 1.0, BuildDirection.AXIS_UP);
   }
 
   /**
@@ -260,10 +260,14 @@ public record InflatedTube(
     checks.check("length / outside", 3.0, Double.POSITIVE_INFINITY, length.ratioTo(outside));
     TubePath path = path(law, wall.m());
     Inflating.reserve(
-        checks, load instanceof LoadCase.ToLimit ? Optional.empty() : path.initiation(),
-        load, end.bore(), path::pressure);
+        checks,
+        load instanceof LoadCase.ToLimit ? Optional.empty() : path.initiation(),
+        load,
+        end.bore(),
+        path::pressure);
     if (ends == TubeEnds.HELD && end.wall().force(end.bore(), end.axial()) < 0.0) {
-      checks.note("held ends push on this tube: unless it is guided it bows first; stretch it more");
+      checks.note(
+          "held ends push on this tube: unless it is guided it bows first; stretch it more");
     }
     return checks;
   }
@@ -293,8 +297,8 @@ public record InflatedTube(
         + ", wall "
         + wall
         + switch (ends) {
-          case HELD -> ", held at an axial stretch of "
-              + org.flexwright.internal.Text.number(axialStretch);
+          case HELD ->
+              ", held at an axial stretch of " + Text.number(axialStretch);
           case CLOSED -> ", closed ends";
           case OPEN -> ", open ends";
         };

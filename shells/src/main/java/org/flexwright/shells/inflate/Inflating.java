@@ -18,7 +18,8 @@ final class Inflating {
   private static final ValidityRange NEAR =
       new ValidityRange("stability", "pressure / limit pressure", 0.0, SAFE, "", HABIT);
   private static final ValidityRange PAST =
-      new ValidityRange("stability", "stretch / stretch at the limit pressure", 0.0, 1.0, "", HABIT);
+      new ValidityRange(
+          "stability", "stretch / stretch at the limit pressure", 0.0, 1.0, "", HABIT);
 
   private Inflating() {}
 

@@ -60,8 +60,7 @@ record MembraneState(double pole, double edge, double height, double volume, dou
     }
     double height = y[3] / end;
     return Double.isFinite(height) && Math.abs(y[1] - 1.0) < 1e-6
-        ? new MembraneState(
-            pole, y[0], height, y[4] / (end * end * end), end * law.shearModulus())
+        ? new MembraneState(pole, y[0], height, y[4] / (end * end * end), end * law.shearModulus())
         : null;
   }
 

@@ -128,16 +128,14 @@ final class MembraneTable {
         new SplineInterpolator().interpolate(Arrays.copyOf(x, count), Arrays.copyOf(y, count));
     double reached = Math.exp(x[count - 1]);
     LimitPoints rough =
-        LimitPoints.of(
-            l -> p.value(Math.log(l)), Math.exp(x[0]) * 1.001, reached * 0.999);
+        LimitPoints.of(l -> p.value(Math.log(l)), Math.exp(x[0]) * 1.001, reached * 0.999);
     return new LimitPoints(
         rough.maximum().map(m -> polish(law, thin, m)),
         rough.minimum().map(m -> polish(law, thin, m)),
         reached);
   }
 
-  private static LimitPoints.Point polish(
-      StrainEnergy law, double thin, LimitPoints.Point rough) {
+  private static LimitPoints.Point polish(StrainEnergy law, double thin, LimitPoints.Point rough) {
     DoubleUnaryOperator p =
         l -> {
           MembraneState s = MembraneState.at(law, l);

@@ -33,9 +33,10 @@ import org.flexwright.run.RunControl;
  *
  * <p>Range: u/A to 0.5 and within the law, L from one bore diameter. Band 0.75 to 1.1 on the
  * pressure: where the boss can shorten on its stem the pressure is lower by up to 25 % for small
- * strains, and higher by some 8 % for large ones. Caveats: the edge of a barb is a notch whose strain is not in the figure, and grip falls
- * as the material relaxes. Source: Green and Zerna 1954; Lame for small strains (from memory,
- * checked). Built axis up, the hoop strain lies in the layers; axis lying, it pulls them apart.
+ * strains, and higher by some 8 % for large ones. Caveats: the edge of a barb is a notch whose
+ * strain is not in the figure, and grip falls as the material relaxes. Source: Green and Zerna
+ * 1954; Lame for small strains (from memory, checked). Built axis up, the hoop strain lies in the
+ * layers; axis lying, it pulls them apart.
  *
  * <p>JShell: {@code PressFit.of(mm(6), mm(2), mm(12)).retention(grade, mm(0.4), 0.4)}
  *
@@ -169,8 +170,7 @@ public record PressFit(Length bore, Length wall, Length length, BuildDirection b
     Require.positive("interference", interference.m(), "m");
     Require.between("share", share, 1e-4, 0.9, "");
     double u = interference.m();
-    DoubleUnaryOperator more =
-        t -> LogSlope.at(x -> pressure(grade.law(), x, u), t) - share;
+    DoubleUnaryOperator more = t -> LogSlope.at(x -> pressure(grade.law(), x, u), t) - share;
     double thin = 1e-3 * inner();
     return Length.m(LimitPoints.root(more, thin, THICKEST * inner()));
   }

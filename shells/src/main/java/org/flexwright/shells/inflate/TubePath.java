@@ -68,8 +68,7 @@ final class TubePath {
     double low = limits.minimum().get().pressure().pa();
     double high = Math.min(limits.maximum().get().pressure().pa(), pressure(end));
     double hair = 1e-9 * (high - low);
-    DoubleUnaryOperator lead =
-        p -> potential(upper(p, min), p) - potential(lower(p, max), p);
+    DoubleUnaryOperator lead = p -> potential(upper(p, min), p) - potential(lower(p, max), p);
     // the bulge costs more at the low end and less at the high one
     if (!(lead.applyAsDouble(low + hair) > 0.0 && lead.applyAsDouble(high - hair) < 0.0)) {
       return Optional.empty();

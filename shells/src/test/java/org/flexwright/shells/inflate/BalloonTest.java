@@ -241,8 +241,7 @@ final class BalloonTest {
     }
     InflatedTube tube = InflatedTube.of(mm(40), mm(400), mm(2));
     assertThat(tube.respond(grade, LoadCase.toLimit()).load().nominal())
-        .isCloseTo(
-            tube.limits(grade).maximum().orElseThrow().pressure().pa(), within(1e-7 * 1e5));
+        .isCloseTo(tube.limits(grade).maximum().orElseThrow().pressure().pa(), within(1e-7 * 1e5));
   }
 
   /** With open ends the thrust on the sliding ends takes its part of the work. */
@@ -268,8 +267,7 @@ final class BalloonTest {
     }
     double lumen = path.last(Channel.VOLUME) + Math.PI * 0.016 * 0.016 * 0.4;
     double axial =
-        (lumen + Math.PI * (0.02 * 0.02 - 0.016 * 0.016) * 0.4)
-            / (Math.PI * 0.03 * 0.03 * 0.4);
+        (lumen + Math.PI * (0.02 * 0.02 - 0.016 * 0.016) * 0.4) / (Math.PI * 0.03 * 0.03 * 0.4);
     assertThat(work / tubeEnergy(grade.law(), 0.016, 0.02, 0.4, 0.03, axial))
         .isCloseTo(1, within(0.01));
   }
@@ -334,7 +332,8 @@ final class BalloonTest {
             .mayFall(),
         PartCase.of(
                 "closed tube",
-                (s, d) -> InflatedTube.of(mm(40 * s), mm(400 * s), mm(stir(d).between(0.5, 15) * s)),
+                (s, d) ->
+                    InflatedTube.of(mm(40 * s), mm(400 * s), mm(stir(d).between(0.5, 15) * s)),
                 (s, d) -> LoadCase.toTravel(mm(stir(d).between(0.5, 30) * s)))
             .mayFall()
             .energy(
@@ -352,7 +351,9 @@ final class BalloonTest {
                 "held tube",
                 (s, d) ->
                     InflatedTube.of(
-                            mm(40 * s), mm(stir(d).between(60, 400) * s), mm(d.between(0.5, 15) * s))
+                            mm(40 * s),
+                            mm(stir(d).between(60, 400) * s),
+                            mm(d.between(0.5, 15) * s))
                         .held(d.oneOf(1.0, 1.2, 1.5)),
                 (s, d) -> LoadCase.toTravel(mm(stir(d).between(0.5, 30) * s)))
             .energy(
@@ -367,7 +368,8 @@ final class BalloonTest {
         PartCase.of(
             "tube to its limit",
             (s, d) ->
-                InflatedTube.of(mm(40 * s), mm(stir(d).between(60, 400) * s), mm(d.between(0.5, 15) * s)),
+                InflatedTube.of(
+                    mm(40 * s), mm(stir(d).between(60, 400) * s), mm(d.between(0.5, 15) * s)),
             (s, d) -> LoadCase.toLimit()));
   }
 
@@ -397,6 +399,7 @@ final class BalloonTest {
             .respond(Grades.rubber(), LoadCase.toTravel(mm(1)));
     assertThat(pushed.caveats().toString()).contains("bows first");
     assertThat(InflatedTube.of(mm(20), mm(100), mm(1)).held(1.2))
-        .hasToString("inflated tube, outside 20 mm, length 100 mm, wall 1 mm, held at an axial stretch of 1.2");
+        .hasToString(
+            "inflated tube, outside 20 mm, length 100 mm, wall 1 mm, held at an axial stretch of 1.2");
   }
 }

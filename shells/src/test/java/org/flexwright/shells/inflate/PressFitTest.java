@@ -104,7 +104,10 @@ final class PressFitTest {
   @Test
   void sleeveKnowsItsMargins() {
     Sleeve finger =
-        Sleeve.outside(mm(21.4)).span(mm(30)).wall(mm(0.6)).into(Bore.of(mm(22)).friction(0.4, 0.1));
+        Sleeve.outside(mm(21.4))
+            .span(mm(30))
+            .wall(mm(0.6))
+            .into(Bore.of(mm(22)).friction(0.4, 0.1));
     Force ten = Force.newtons(10);
     SealMargins m = finger.seal(Grades.rubber(), ten, Pressure.kpa(5));
     // it holds what it is inflated to hold
