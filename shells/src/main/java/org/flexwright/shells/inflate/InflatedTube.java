@@ -8,6 +8,7 @@ import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
+import org.flexwright.internal.Text;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
@@ -297,7 +298,11 @@ public record InflatedTube(
         + wall
         + switch (ends) {
           case HELD ->
+<<<<<<< HEAD
               ", held at an axial stretch of " + org.flexwright.internal.Text.number(axialStretch);
+=======
+              ", held at an axial stretch of " + Text.number(axialStretch);
+>>>>>>> a333617ea5064ce785acbf05a09386a14f709f73
           case CLOSED -> ", closed ends";
           case OPEN -> ", open ends";
         };

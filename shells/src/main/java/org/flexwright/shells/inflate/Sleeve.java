@@ -221,6 +221,22 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     return Length.m(g.contact(g.freeToHold(force.newtons())));
   }
 
+  /**
+   * How surely this sleeve seals and stays when inflated until it holds a force.
+   *
+   * @param grade the material
+   * @param force the force it is inflated to hold, above 0
+   * @param medium the pressure of the medium over that on the other side, above 0
+   * @return the margins
+   */
+  public SealMargins seal(Grade grade, Force force, Pressure medium) {
+    Require.positive("holding force", force.newtons(), "N");
+    Grip g = grip(grade);
+    double free = g.freeToHold(force.newtons());
+    Pressure contact = Pressure.pa(g.pressure(free) - g.tube());
+    return SealMargins.of(bore, contact, Length.m(g.contact(free)), medium);
+  }
+
   @Override
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     if (!(load instanceof LoadCase.ToHold hold)) {

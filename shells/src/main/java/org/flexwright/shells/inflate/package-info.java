@@ -1,5 +1,6 @@
 /**
- * Inflated parts: thick tubes at large stretch and the sleeve that grips a bore.
+ * Inflated parts: spheres, tubes and flat membranes of any law with their limit pressures, the
+ * sleeve that grips a bore, and stems pressed into soft bosses.
  *
  * <p><b>Cautions for pressurised soft parts.</b> What this package computes is no permission to
  * pressurise anything. Common practice:
