@@ -27,6 +27,21 @@ final class BellowsAnalyses {
             DEPTH,
             PITCH,
             WALL),
+        Analysis.toAngle(
+            "U bellows, one end turned",
+            Shape.BELLOWS,
+            BellowsAnalyses::folded,
+            RADIUS,
+            DEPTH,
+            PITCH,
+            WALL),
+        Analysis.toAngle(
+            "omega bellows, one end turned",
+            Shape.BELLOWS,
+            BellowsAnalyses::round,
+            RADIUS,
+            DEPTH,
+            WALL),
         Analysis.toTravel(
             "omega bellows along its axis",
             Shape.BELLOWS,

@@ -26,7 +26,9 @@ public final class ShellCatalogue {
     List<Analysis> all = new ArrayList<>();
     all.addAll(WallAnalyses.all());
     all.addAll(TubeAnalyses.all());
+    all.addAll(DomeAnalyses.all());
     all.addAll(BellowsAnalyses.all());
+    all.addAll(BlockAnalyses.all());
     return Catalogue.of(all);
   }
 }

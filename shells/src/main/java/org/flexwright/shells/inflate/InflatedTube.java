@@ -297,12 +297,7 @@ public record InflatedTube(
         + ", wall "
         + wall
         + switch (ends) {
-          case HELD ->
-<<<<<<< HEAD
-              ", held at an axial stretch of " + org.flexwright.internal.Text.number(axialStretch);
-=======
-              ", held at an axial stretch of " + Text.number(axialStretch);
->>>>>>> a333617ea5064ce785acbf05a09386a14f709f73
+          case HELD -> ", held at an axial stretch of " + Text.number(axialStretch);
           case CLOSED -> ", closed ends";
           case OPEN -> ", open ends";
         };
