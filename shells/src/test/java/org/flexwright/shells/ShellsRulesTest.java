@@ -5,7 +5,16 @@ import org.flexwright.testing.ModuleRules;
 
 final class ShellsRulesTest extends ModuleRules {
   private static final List<String> ORDER =
-      List.of("wall", "tube", "block", "dome", "bellows", "revolution", "inflate", "surface", "catalogue");
+      List.of(
+          "wall",
+          "tube",
+          "block",
+          "dome",
+          "bellows",
+          "revolution",
+          "inflate",
+          "surface",
+          "catalogue");
 
   ShellsRulesTest() {
     super("org.flexwright.shells", "shells.", ORDER);

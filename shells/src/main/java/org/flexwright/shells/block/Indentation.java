@@ -47,8 +47,7 @@ import org.flexwright.run.RunControl;
  * @param patch radius of the layer, which counts for the volume alone
  * @param build how it stands in the printer, the axis being that of the push
  */
-public record Indentation(
-    Base base, Length ball, Length layer, Length patch, BuildDirection build)
+public record Indentation(Base base, Length ball, Length layer, Length patch, BuildDirection build)
     implements Part<Indentation> {
 
   /** How the layer lies on its rigid base. */
@@ -72,15 +71,19 @@ public record Indentation(
   // ln k over c
   private static final PolynomialSplineFunction BONDED =
       over(
-          new double[] {0, 0.0491, 0.0962, 0.1851, 0.2674, 0.4172, 0.5544, 0.7479, 1.0544, 1.3489,
-              1.9150},
-          new double[] {1, 1.05903, 1.12354, 1.26977, 1.44002, 1.85712, 2.38120, 3.37110, 5.56319,
-              8.46801, 16.76175});
+          new double[] {
+            0, 0.0491, 0.0962, 0.1851, 0.2674, 0.4172, 0.5544, 0.7479, 1.0544, 1.3489, 1.9150
+          },
+          new double[] {
+            1, 1.05903, 1.12354, 1.26977, 1.44002, 1.85712, 2.38120, 3.37110, 5.56319, 8.46801,
+            16.76175
+          });
   private static final PolynomialSplineFunction SLIPPING =
       over(
           new double[] {0, 0.0494, 0.0975, 0.1901, 0.2783, 0.4435, 0.5986, 0.8210, 1.1808, 1.5365},
-          new double[] {1, 1.03832, 1.07892, 1.16691, 1.26366, 1.48158, 1.72803, 2.13910, 2.89276,
-              3.68815});
+          new double[] {
+            1, 1.03832, 1.07892, 1.16691, 1.26366, 1.48158, 1.72803, 2.13910, 2.89276, 3.68815
+          });
 
   private static PolynomialSplineFunction over(double[] c, double[] k) {
     double[] log = new double[k.length];
@@ -193,9 +196,7 @@ public record Indentation(
     return ClosedForm.of(NAME, layer)
         .loadOfLaw(Channel.FORCE, (h, u) -> force(grade, h, u))
         .strain(this::strain)
-        .bands(
-            new ClosedForm.Band(0.95, 1.1),
-            new ClosedForm.Band(0.9 / thin, 1.15 * thin))
+        .bands(new ClosedForm.Band(0.95, 1.1), new ClosedForm.Band(0.9 / thin, 1.15 * thin))
         .crossesLayers(build == BuildDirection.AXIS_LYING)
         .sources(HERTZ, COMPUTED)
         .respond(grade, load, run, reservations(d, c));

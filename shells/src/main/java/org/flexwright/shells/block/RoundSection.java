@@ -38,8 +38,8 @@ import org.flexwright.run.RunControl;
  * by 1 % at 0.2 and 14 % at 0.4. The strain is 0.9 to 1.1.
  *
  * <p>Source: Hertz; Lindley 1967, J. Strain Anal. 2 (both from memory, Lindley not confirmed);
- * curve computed, and met by a second program within 0.5 %. Built lying (squeeze across the
- * layers' edges) the strain pulls layers apart.
+ * curve computed, and met by a second program within 0.5 %. Built lying (squeeze across the layers'
+ * edges) the strain pulls layers apart.
  *
  * <p>JShell: {@code RoundSection.ring(mm(3), mm(40)).respond(grade, LoadCase.toTravel(mm(0.6)))}
  *

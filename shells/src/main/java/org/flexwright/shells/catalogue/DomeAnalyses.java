@@ -57,9 +57,21 @@ final class DomeAnalyses {
             PATCH,
             WALL),
         Analysis.toTravel(
-            "flattened conical disc", Shape.CONE, DomeAnalyses::disc, RADIUS, INNER_RADIUS, HEIGHT, WALL),
+            "flattened conical disc",
+            Shape.CONE,
+            DomeAnalyses::disc,
+            RADIUS,
+            INNER_RADIUS,
+            HEIGHT,
+            WALL),
         Analysis.toLimit(
-            "snap of a conical disc", Shape.CONE, DomeAnalyses::disc, RADIUS, INNER_RADIUS, HEIGHT, WALL));
+            "snap of a conical disc",
+            Shape.CONE,
+            DomeAnalyses::disc,
+            RADIUS,
+            INNER_RADIUS,
+            HEIGHT,
+            WALL));
   }
 
   private static ConicalDisc disc(Described d) {
@@ -76,14 +88,20 @@ final class DomeAnalyses {
             RADIUS,
             LENGTH,
             WALL),
-        Analysis.toTravel(
-            "inflated tube", Shape.TUBE, DomeAnalyses::tube, RADIUS, LENGTH, WALL),
+        Analysis.toTravel("inflated tube", Shape.TUBE, DomeAnalyses::tube, RADIUS, LENGTH, WALL),
         Analysis.toLimit(
-            "limit pressure of an inflated tube", Shape.TUBE, DomeAnalyses::tube, RADIUS, LENGTH, WALL),
+            "limit pressure of an inflated tube",
+            Shape.TUBE,
+            DomeAnalyses::tube,
+            RADIUS,
+            LENGTH,
+            WALL),
         Analysis.toTravel(
             "stem pressed into a tube, travel its interference",
             Shape.TUBE,
-            d -> PressFit.of(d.get(RADIUS).times(2.0).minus(d.get(WALL)), d.get(WALL), d.get(LENGTH)),
+            d ->
+                PressFit.of(
+                    d.get(RADIUS).times(2.0).minus(d.get(WALL)), d.get(WALL), d.get(LENGTH)),
             RADIUS,
             LENGTH,
             WALL),

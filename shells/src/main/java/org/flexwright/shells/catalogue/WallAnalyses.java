@@ -74,8 +74,7 @@ final class WallAnalyses {
             Analysis.toTravel(
                 Words.of(rim) + " ring-shaped plate, inner edge " + Words.of(inner),
                 Shape.ROUND_PLATE,
-                d ->
-                    AnnularPlate.of(rim, inner, d.get(RADIUS), d.get(INNER_RADIUS), d.get(WALL)),
+                d -> AnnularPlate.of(rim, inner, d.get(RADIUS), d.get(INNER_RADIUS), d.get(WALL)),
                 RADIUS,
                 INNER_RADIUS,
                 WALL));

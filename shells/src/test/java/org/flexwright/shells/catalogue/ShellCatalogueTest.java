@@ -22,7 +22,7 @@ final class ShellCatalogueTest {
   private static Described ordinary(Shape shape) {
     Described d = Described.as(shape).count(4).turnedTo(Angle.degrees(5));
     Length[] sizes = {
-      mm(0.8), mm(20), mm(8), mm(60), mm(30), mm(6), mm(8), mm(12), mm(3), mm(44), mm(1), mm(8),
+      mm(0.8), mm(20), mm(8), mm(60), mm(30), mm(6), mm(8), mm(12), mm(10), mm(44), mm(1), mm(8),
       mm(0.4)
     };
     for (Dimension dimension : Dimension.values()) {
