@@ -16,9 +16,11 @@ import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.lattice.pad.Face;
 import org.flexwright.lattice.pad.LatticePad;
+import org.flexwright.lattice.scaling.FoamBlock;
 
 /**
- * The catalogue of this module: a pad of every built-in cell between bonded and between dry plates.
+ * The catalogue of this module: a pad of every built-in cell between bonded and between dry plates,
+ * and a block of it crushed like a foam.
  *
  * <p>Immutable and thread-safe.
  *
@@ -38,6 +40,23 @@ public final class LatticeCatalogue {
   public static Catalogue all() {
     List<Analysis> all = new ArrayList<>();
     for (UnitCell unit : Cells.all()) {
+      all.add(
+          Analysis.toTravel(
+              unit.name() + " block, crushed like a foam",
+              Shape.LATTICE,
+              d ->
+                  FoamBlock.of(
+                      unit,
+                      d.get(WIDTH),
+                      d.get(LENGTH),
+                      d.get(HEIGHT),
+                      d.get(CELL),
+                      d.get(STRUT)),
+              WIDTH,
+              LENGTH,
+              HEIGHT,
+              CELL,
+              STRUT));
       for (Face face : List.of(Face.BONDED, Face.DRY)) {
         all.add(
             Analysis.toTravel(

@@ -237,7 +237,7 @@ public record LatticePad(
         endless.times(m.highest()),
         Estimate.Band.BRACKET,
         sources(grade),
-        PadCaveats.of(this, m, grade, 0.0));
+        PadCaveats.of(this, m, grade, 0.0).caveats());
   }
 
   /**
@@ -269,13 +269,15 @@ public record LatticePad(
       path.add(at, m.force(grade, e), m.peak(e));
     }
     PadBand band = new PadBand(this, m, strain);
+    PadCaveats told = PadCaveats.of(this, m, grade, strain);
     return new Response(
         path.end(ended),
         band.onLoad(ScaledValue.of(Channel.FORCE, m.force(grade, strain), onLoad(grade, strain))),
         band.onStrain(ScaledValue.of(Channel.STRAIN, m.peak(strain), onStrain(grade, strain))),
         true,
         sources(grade),
-        PadCaveats.of(this, m, grade, strain));
+        told.caveats(),
+        told.ranges());
   }
 
   private double travel(LoadCase load) {

@@ -3,6 +3,7 @@ package org.flexwright.lattice.pad;
 import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
+import org.flexwright.evidence.RangeCheck;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.Grade;
@@ -17,21 +18,40 @@ final class PadCaveats {
   private static final Source NO_SLIP = Source.assumption("dry faces do not slip");
 
   private final List<Caveat> caveats = new ArrayList<>();
+  private final List<RangeCheck> ranges = new ArrayList<>();
 
   private PadCaveats() {}
 
-  static List<Caveat> of(LatticePad pad, PadMechanics m, Grade grade, double strain) {
+  static PadCaveats of(LatticePad pad, PadMechanics m, Grade grade, double strain) {
     PadCaveats c = new PadCaveats();
     c.caveats.addAll(grade.caveats());
     c.caveats.addAll(pad.unit().caveats(m.slenderness(), grade.poisson()));
     c.table(pad, m);
     c.faces(pad);
     c.strain(pad, m, strain);
-    return List.copyOf(c.caveats);
+    return c;
+  }
+
+  List<Caveat> caveats() {
+    return List.copyOf(caveats);
+  }
+
+  /** The ranges looked at; those of the cell only where they are left. */
+  List<RangeCheck> ranges() {
+    List<RangeCheck> all = new ArrayList<>(ranges);
+    for (Caveat c : caveats) {
+      c.excursion()
+          .map(e -> new RangeCheck(e.range(), e.value()))
+          .filter(r -> !all.contains(r))
+          .ifPresent(all::add);
+    }
+    return List.copyOf(all);
   }
 
   private void range(String model, String input, double low, double high, Source s, double value) {
-    new ValidityRange(model, input, low, high, "", s).check(value).ifPresent(caveats::add);
+    RangeCheck check = new RangeCheck(new ValidityRange(model, input, low, high, "", s), value);
+    ranges.add(check);
+    check.caveat().ifPresent(caveats::add);
   }
 
   private void table(LatticePad pad, PadMechanics m) {
