@@ -297,8 +297,7 @@ public record InflatedTube(
         + ", wall "
         + wall
         + switch (ends) {
-          case HELD ->
-              ", held at an axial stretch of " + Text.number(axialStretch);
+          case HELD -> ", held at an axial stretch of " + Text.number(axialStretch);
           case CLOSED -> ", closed ends";
           case OPEN -> ", open ends";
         };
