@@ -75,6 +75,35 @@ final class FlatMembraneTest {
         });
   }
 
+  /** More states of the separate program: height, pressure, volume and largest stretch. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0.1992359, 0.1, 0.3281826, 1.030852",
+    "0, 0.2576057, 0.2, 0.4286004, 1.050462",
+    "0, 0.3742994, 0.5, 0.6397997, 1.099998",
+    "0, 0.7190609, 1.5, 1.388129, 1.393158",
+    "0, 0.9367864, 1.8, 1.990122, 1.720327",
+    "0.1, 0.257113, 0.2, 0.427622, 1.050592",
+    "0.1, 0.684749, 1.5, 1.304957, 1.337368",
+    "0.1, 1.434202, 2.4, 4.177783, 2.437414",
+    "0.1, 2.170694, 2.6, 10.51236, 3.522627"
+  })
+  void meetsMoreStates(double k, double height, double p, double volume, double stretch) {
+    Response r = THIN.respond(grade(k), LoadCase.toTravel(mm(1000 * height)));
+    assertThat(r.load().nominal() * 1e6 / p).isCloseTo(1, within(1e-5));
+    assertThat(r.path().last(Channel.VOLUME) / volume).isCloseTo(1, within(5e-6));
+    assertThat(1 + r.strain().nominal()).isCloseTo(stretch, within(1e-5));
+  }
+
+  @Test
+  void gentHasAMaximumAndAMinimum() {
+    LimitPoints points = THIN.limits(gent(97.2));
+    assertThat(points.maximum().orElseThrow().pressure().pa() * 1e6)
+        .isCloseTo(1.972505, within(1e-6));
+    assertThat(points.maximum().orElseThrow().stretch()).isCloseTo(2.466231, within(1e-6));
+    assertThat(points.minimum().orElseThrow().stretch()).isCloseTo(4.36862, within(1e-5));
+  }
+
   @Test
   void whatHasNoLimitSaysSo() {
     assertThat(THIN.limits(grade(0.1)).monotone()).isTrue();
