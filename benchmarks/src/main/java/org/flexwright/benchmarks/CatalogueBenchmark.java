@@ -57,12 +57,10 @@ public class CatalogueBenchmark {
       Grade.polyurethane(ShoreA.of(95).plusMinus(2)).printedBy(PrintProcess.beads(mm(0.3)));
   private final LoadCase travel = LoadCase.toTravel(mm(1));
   private final Strip strip = Strip.of(Strip.Ends.CANTILEVER, mm(30), mm(10), mm(1));
-  private final PressedPlate plate =
-      PressedPlate.of(PressedPlate.Rim.CLAMPED, mm(20), mm(0.8));
+  private final PressedPlate plate = PressedPlate.of(PressedPlate.Rim.CLAMPED, mm(20), mm(0.8));
   private final RectangularPlate rectangle =
       RectangularPlate.of(CircularPlate.Rim.SUPPORTED, mm(20), mm(30), mm(0.8));
-  private final ElasticaRing ring =
-      ElasticaRing.of(ElasticaRing.Way.PLATES, mm(40), mm(60), mm(1));
+  private final ElasticaRing ring = ElasticaRing.of(ElasticaRing.Way.PLATES, mm(40), mm(60), mm(1));
   private final CollapsingTube tube =
       CollapsingTube.of(CollapsingTube.Side.ALL, mm(40), mm(60), mm(1));
   private final ConicalDisc disc = ConicalDisc.of(mm(40), mm(20), mm(1.5), mm(1));

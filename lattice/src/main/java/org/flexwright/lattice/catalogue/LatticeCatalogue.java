@@ -46,12 +46,7 @@ public final class LatticeCatalogue {
               Shape.LATTICE,
               d ->
                   FoamBlock.of(
-                      unit,
-                      d.get(WIDTH),
-                      d.get(LENGTH),
-                      d.get(HEIGHT),
-                      d.get(CELL),
-                      d.get(STRUT)),
+                      unit, d.get(WIDTH), d.get(LENGTH), d.get(HEIGHT), d.get(CELL), d.get(STRUT)),
               WIDTH,
               LENGTH,
               HEIGHT,

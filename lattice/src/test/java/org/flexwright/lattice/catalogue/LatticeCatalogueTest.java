@@ -42,8 +42,7 @@ final class LatticeCatalogueTest {
   @Test
   void tallStrutsOutOfRangeAreToldByHowMuch() {
     Grade grade = Grade.polyurethane(ShoreA.of(95));
-    List<Finding> found =
-        LatticeCatalogue.all().find(PAD.with(Dimension.TRAVEL, mm(15)), grade);
+    List<Finding> found = LatticeCatalogue.all().find(PAD.with(Dimension.TRAVEL, mm(15)), grade);
     assertThat(found).allMatch(f -> f.excess() > 0.1);
   }
 }
