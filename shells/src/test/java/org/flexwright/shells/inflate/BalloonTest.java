@@ -222,7 +222,7 @@ final class BalloonTest {
         .hasToString("no bulge up to the end of the law");
     assertThat(thinTube().held(1).bulging(neo).toString()).contains("closed ends only");
     assertThatThrownBy(() -> thinBalloon().respond(grade("gent", 15), LoadCase.toLimit()))
-        .hasMessageContaining("never gives way in this grade");
+        .hasMessageContaining("limit load is none");
     assertThat(thinBalloon().limits(grade("gent", 97.2)).toString()).contains("then down to");
   }
 
