@@ -148,14 +148,18 @@ public record PressedPlate(Rim rim, Length radius, Length wall, BuildDirection b
         ClosedForm.of(NAME, wall)
             .load(Channel.PRESSURE, (t, u) -> at(field, t, u).pressure() * Math.pow(t / a, 4.0))
             .strain((t, u) -> at(field, t, u).peak() * (t / a) * (t / a))
+            .workingStrain(
+                (t, u) -> {
+                  LargeDeflection state = at(field, t, u);
+                  return state.working() * state.peak() * (t / a) * (t / a);
+                })
             .volume((t, u) -> u > 0.0 ? at(field, t, u).volume() * Math.PI * a * a * t : 0.0)
             .until(t -> LAST * t, "beyond 50 walls of travel bending no longer counts: a membrane")
             .bands(new ClosedForm.Band(0.97, 1.03), new ClosedForm.Band(0.95, 1.1))
             .crossesLayers(build == BuildDirection.AXIS_LYING)
             .sources(KARMAN);
     double end = form.end(load);
-    double working = at(field, wall.m(), Math.min(end, LAST * wall.m())).working();
-    return form.working(working).respond(grade, load, run, reservations(end));
+    return form.respond(grade, load, run, reservations(end));
   }
 
   private LargeDeflection at(LargeDeflection field, double t, double u) {
