@@ -43,8 +43,8 @@ final class CatalogueTest {
 
   private static double cubic(ReferenceCase c, String what, UnitCell cell) {
     return switch (what) {
-      case "E100" -> cell.centreLine(c.input("x"), c.input("nu")).young100();
-      case "C44" -> cell.centreLine(c.input("x"), c.input("nu")).c44();
+      case "E100", "centre-line E100" -> cell.centreLine(c.input("x"), c.input("nu")).young100();
+      case "C44", "centre-line C44" -> cell.centreLine(c.input("x"), c.input("nu")).c44();
       case "solid E100" -> cell.solid(c.input("x"), c.input("nu")).young100();
       case "solid K" -> cell.solid(c.input("x"), c.input("nu")).bulk();
       case "peak strut strain" -> cell.peakStrain(c.input("x"));

@@ -41,8 +41,8 @@ final class CellsTest {
     if (formula.startsWith("centre-line ")) {
       return constant(formula.substring(12), cell.centreLine(c.input("x"), c.input("nu")));
     }
-    if (formula.startsWith("solid ")) {
-      return constant(formula.substring(6), cell.solid(c.input("x"), c.input("nu")));
+    if (formula.equals("solid cell")) {
+      return constant(c.text("constant"), cell.solid(c.input("x"), c.input("nu")));
     }
     if (formula.startsWith("slender limit of ")) {
       double rho = cell.firstOrderDensity(1e-4);

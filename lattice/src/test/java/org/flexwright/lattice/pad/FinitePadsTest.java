@@ -23,7 +23,9 @@ final class FinitePadsTest {
       VerificationTable.of(FinitePadsTest.class, "finite_pads_reference.csv");
 
   static Stream<ReferenceCase> cases() {
-    return TABLE.cases();
+    // peak strains rest on one frame program: checked, but no formula of the verification table
+    return Stream.concat(
+        TABLE.cases(), ReferenceCase.read(FinitePadsTest.class, "finite_pads_peak.csv").stream());
   }
 
   @ParameterizedTest
@@ -36,11 +38,12 @@ final class FinitePadsTest {
     int high = (int) c.input("high");
     Grip grip = Grip.valueOf(c.text("grip"));
     FinitePads pads = FinitePads.of(cell).orElseThrow();
-    TABLE.check(
-        c,
-        c.formula().equals("finite pad modulus")
-            ? pads.modulus(grip, n, high, confined(cell, x))
-            : pads.peak(grip, n, high, x) * x);
+    if (c.formula().equals("finite pad modulus")) {
+      TABLE.check(c, pads.modulus(grip, n, high, confined(cell, x)));
+    } else {
+      double peak = pads.peak(grip, n, high, x) * x;
+      assertThat(c.tolerance().holds(c.published(), peak)).as(c + ": " + peak).isTrue();
+    }
   }
 
   private static double confined(UnitCell cell, double x) {

@@ -25,15 +25,15 @@ final class RingTest {
   private static final Ring TUBE = Ring.outside(mm(20)).length(mm(40)).wall(mm(1.2));
 
   static Stream<ReferenceCase> flexibility() {
-    return TABLE.cases("ring flexibility");
+    return TABLE.cases().filter(c -> c.id().matches("(curved|thin).*"));
   }
 
   static Stream<ReferenceCase> band() {
-    return TABLE.cases("ring band");
+    return TABLE.cases().filter(c -> c.id().startsWith("exact"));
   }
 
   static Stream<ReferenceCase> elastica() {
-    return TABLE.cases("thin ring travel");
+    return TABLE.cases().filter(c -> c.id().startsWith("elastica"));
   }
 
   private static Ring ofRatio(double ratio) {
