@@ -21,7 +21,7 @@ import org.flexwright.quantity.Pressure;
  * ask for a margin of 2 and more against squirm (from memory); hold the ends, a bellows is no tie.
  * Source: derived; form of the expansion-joint standards (from memory).
  *
- * <p>JShell: {@code BellowsPressure.of(neck).squirm(grade)}
+ * <p>JShell: {@code BellowsPressure.of(neck, grade).squirm(grade)}
  *
  * @param meanRadius R
  * @param convoluted L
