@@ -63,7 +63,7 @@ public class CatalogueBenchmark {
   private final ElasticaRing ring = ElasticaRing.of(ElasticaRing.Way.PLATES, mm(40), mm(60), mm(1));
   private final CollapsingTube tube =
       CollapsingTube.of(CollapsingTube.Side.ALL, mm(40), mm(60), mm(1));
-  private final ConicalDisc disc = ConicalDisc.of(mm(40), mm(20), mm(1.5), mm(1));
+  private final ConicalDisc disc = ConicalDisc.of(mm(40), mm(20), mm(1), mm(1.5));
   private final BondedBlock block = BondedBlock.disc(mm(20), mm(8));
   private final Balloon balloon = Balloon.of(mm(40), mm(1));
   private final FlatMembrane membrane = FlatMembrane.of(mm(20), mm(0.6));

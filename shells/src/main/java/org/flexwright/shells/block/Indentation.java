@@ -29,9 +29,8 @@ import org.flexwright.run.RunControl;
  * (m), E modulus (Pa).
  *
  * <p>Range: the rubber keeps its volume; c to 1.3, d/R to 0.25, d/h to 0.3. Caveats outside; beyond
- * c 1.9 (bonded) or 1.54 (slipping) the factor keeps its last value, on the low side. Band of the
- * load 0.95 to 1.1; of the strain 0.9 to 1.15 on a thick block, high end times k^(1/2) more on a
- * thin one.
+ * c 1.9 (bonded) or 1.54 (slipping) the factor goes on with its last power. Band of the load 0.95
+ * to 1.1; of the strain 0.9 to 1.15 on a thick block, high end times k^(1/2) more on a thin one.
  *
  * <p>Source: Hertz (from memory); factors by dual integral equations of the layer, after the method
  * of Hayes et al. 1972, J. Biomech. 5. The series of Dimitriadis et al. 2002, Biophys. J. 82 (from
@@ -174,7 +173,12 @@ public record Indentation(Base base, Length ball, Length layer, Length patch, Bu
   static double factor(Base base, double c) {
     PolynomialSplineFunction table = base == Base.BONDED ? BONDED : SLIPPING;
     double[] knots = table.getKnots();
-    return Math.exp(table.value(Math.min(c, knots[knots.length - 1])));
+    double last = knots[knots.length - 1];
+    if (c <= last) {
+      return Math.exp(table.value(c));
+    }
+    double power = last * table.polynomialSplineDerivative().value(last);
+    return Math.exp(table.value(last)) * Math.pow(c / last, power);
   }
 
   private double strain(double h, double u) {

@@ -65,7 +65,7 @@ public record RoundSection(Length diameter, Length length, BuildDirection build)
       over(
           new double[] {0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4},
           new double[] {1, 1.0143, 1.0393, 1.0781, 1.1299, 1.1962, 1.2792, 1.3809, 1.4975});
-  // peak tensile strain over sqrt(x)
+  // peak tensile strain over sqrt(x); computed to x 0.32, the last two carried on
   private static final PolynomialSplineFunction STRAIN =
       over(
           new double[] {0, 0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4},

@@ -33,7 +33,7 @@ import org.flexwright.run.RunControl;
  * softer, and travel to a fifth of the gap; along and turning from L = B - A; peak shear to 0.5.
  * Caveats outside. Band: sideways a finite-element computation with the first harmonic gives 0.93
  * to 1.05 of the load for B/A 1.25 to 3 and L/(B - A) 0.1 to 16; the band is 0.92 to 1.06. Along
- * and turning 0.95 to 1.03 (free ends). Strain 0.8 to 1.6: ends and edges are sharp.
+ * and turning 0.95 to 1.03 (free ends). Strain 0.8 to 1.6, a judgement: ends and edges are sharp.
  *
  * <p>Source: Adkins and Gent 1954; Horton, Gover and Tupholme 2000 (from memory), derived anew.
  * Built axis up, sideways and turning strains lie in the layers, those along cross them.
@@ -245,8 +245,8 @@ public record RubberBush(
   }
 
   /** Working strain over peak strain: 2/sqrt(3) of half a shear, less what falls off outward. */
-  private double working() {
-    double x = inner.ratioTo(outer);
+  private double working(double b) {
+    double x = inner.m() / b;
     return 2.0
         / Math.sqrt(3.0)
         * switch (motion) {
@@ -259,14 +259,16 @@ public record RubberBush(
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double a = inner.m();
     double l = length.m();
-    double working = working();
     boolean across = motion == Motion.SIDEWAYS;
     ClosedForm form =
         ClosedForm.of(NAME, gap())
             .loadOfLaw(
                 motion == Motion.TORSION ? Channel.MOMENT : Channel.FORCE,
                 (t, u) ->
-                    Softening.modulus(grade, working * strain(a + t, u)) * stiffness(a + t) * l * u)
+                    Softening.modulus(grade, working(a + t) * strain(a + t, u))
+                        * stiffness(a + t)
+                        * l
+                        * u)
             .strain((t, u) -> strain(a + t, u))
             .bands(
                 new ClosedForm.Band(across ? 0.92 : 0.95, across ? 1.06 : 1.03),

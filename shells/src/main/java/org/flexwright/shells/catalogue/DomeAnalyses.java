@@ -14,11 +14,11 @@ import org.flexwright.finder.Described;
 import org.flexwright.finder.Shape;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
+import org.flexwright.shells.dome.ClampedCap;
 import org.flexwright.shells.dome.ConicalDisc;
 import org.flexwright.shells.dome.DomeEdge;
-import org.flexwright.shells.dome.DomedTube;
+import org.flexwright.shells.dome.DomedCylinder;
 import org.flexwright.shells.dome.PressedDome;
-import org.flexwright.shells.dome.SnapCap;
 import org.flexwright.shells.inflate.Balloon;
 import org.flexwright.shells.inflate.FlatMembrane;
 import org.flexwright.shells.inflate.InflatedTube;
@@ -38,11 +38,12 @@ final class DomeAnalyses {
   private static List<Analysis> domes() {
     return List.of(
         Analysis.toTravel(
-            "dome pressed at a point",
+            "dome pressed by a fingertip",
             Shape.DOME,
-            d -> PressedDome.of(d.get(RADIUS), d.get(WALL)),
+            d -> PressedDome.of(d.get(RADIUS), d.get(WALL), d.get(PATCH)),
             RADIUS,
-            WALL),
+            WALL,
+            PATCH),
         Analysis.toTravel(
             "spread edge of a hemisphere",
             Shape.DOME,
@@ -52,7 +53,7 @@ final class DomeAnalyses {
         Analysis.toLimit(
             "snap of a clamped cap under outer pressure, rim at the patch radius",
             Shape.DOME,
-            d -> SnapCap.of(d.get(RADIUS), d.get(PATCH), d.get(WALL)),
+            d -> ClampedCap.of(d.get(PATCH), d.get(RADIUS), d.get(WALL)),
             RADIUS,
             PATCH,
             WALL),
@@ -76,7 +77,7 @@ final class DomeAnalyses {
 
   private static ConicalDisc disc(Described d) {
     return ConicalDisc.of(
-        d.get(RADIUS).times(2.0), d.get(INNER_RADIUS).times(2.0), d.get(HEIGHT), d.get(WALL));
+        d.get(RADIUS).times(2.0), d.get(INNER_RADIUS).times(2.0), d.get(WALL), d.get(HEIGHT));
   }
 
   private static List<Analysis> inflated() {
@@ -84,7 +85,7 @@ final class DomeAnalyses {
         Analysis.toTravel(
             "tube with domed ends, small strain",
             Shape.TUBE,
-            d -> DomedTube.of(outside(d), d.get(LENGTH), d.get(WALL)),
+            d -> DomedCylinder.of(d.get(RADIUS), d.get(LENGTH), d.get(WALL)),
             RADIUS,
             LENGTH,
             WALL),
