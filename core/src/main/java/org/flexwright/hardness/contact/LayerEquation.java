@@ -44,7 +44,7 @@ final class LayerEquation {
     edge = edge(indenter);
     int extra = (int) Math.ceil(widest / h);
     GaussIntegratorFactory rules = new GaussIntegratorFactory();
-    rule = rules.legendre(16 + 2 * extra);
+    rule = rules.legendre(16 + 3 * extra);
     GaussIntegrator panel = rules.legendre(10 + extra);
     int n = panel.getNumberOfPoints();
     u = new double[PANELS * n];
