@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param part draws a part; every length times the scale
  * @param load draws a load case; lengths times the scale, forces times its square
  * @param rises whether the load rises along every path
+ * @param stiffens whether a thicker thinnest feature carries more at the same travel, or null if
+ *     either
  * @param energy the energy stored at the end by an independent route, or null
  */
 public record PartCase<P extends Part<P>>(
@@ -28,6 +30,7 @@ public record PartCase<P extends Part<P>>(
     BiFunction<Double, Draw, P> part,
     BiFunction<Double, Draw, LoadCase> load,
     boolean rises,
+    @Nullable Boolean stiffens,
     @Nullable Energy<P> energy) {
 
   /** Energy by a route that does not use the part's own response. */
@@ -40,17 +43,22 @@ public record PartCase<P extends Part<P>>(
   /** A case whose load rises along every path. */
   public static <P extends Part<P>> PartCase<P> of(
       String name, BiFunction<Double, Draw, P> part, BiFunction<Double, Draw, LoadCase> load) {
-    return new PartCase<>(name, part, load, true, null);
+    return new PartCase<>(name, part, load, true, true, null);
   }
 
   /** This case with paths that may fall: limit points, snap-through. */
   public PartCase<P> mayFall() {
-    return new PartCase<>(name, part, load, false, energy);
+    return new PartCase<>(name, part, load, false, stiffens, energy);
+  }
+
+  /** This case with a thinnest feature that may be a height: thicker is stiffer or softer. */
+  public PartCase<P> eitherWay() {
+    return new PartCase<>(name, part, load, rises, null, energy);
   }
 
   /** This case with an independent energy, which the work along the path must meet. */
   public PartCase<P> energy(Energy<P> route) {
-    return new PartCase<>(name, part, load, rises, route);
+    return new PartCase<>(name, part, load, rises, stiffens, route);
   }
 
   @Override

@@ -43,15 +43,14 @@ final class DomeEdgeTest {
 
   @Test
   void doesWhatEveryPartMust() {
-    PartHarness.check(
+    PartCase<DomeEdge> edge =
         PartCase.of(
             "edge of a dome",
             (s, d) ->
                 DomeEdge.of(
                     mm(30 * s), Angle.degrees(d.between(20, 90)), mm(d.between(0.3, 3) * s)),
-            (s, d) -> LoadCase.toTravel(mm(d.between(0.01, 1) * s))),
-        Grades.rubber(),
-        31);
+            (s, d) -> LoadCase.toTravel(mm(d.between(0.01, 1) * s)));
+    PartHarness.check(edge, Grades.rubber(), 31);
   }
 
   @Test
