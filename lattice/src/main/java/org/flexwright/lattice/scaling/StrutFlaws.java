@@ -73,6 +73,18 @@ public final class StrutFlaws {
   }
 
   /**
+   * The strain of the side opposite a flaw over the peak strain of the whole strut, at the same
+   * bending moment: the neutral line moves away from the flaw, and this side is strained more.
+   *
+   * @param depth a/d, 0 to 0.6
+   * @return the factor, at least 1, above {@link #bendingFactor}
+   */
+  public static double oppositeFactor(double depth) {
+    Section s = Section.of(depth);
+    return 0.25 * Math.PI * (1.0 - s.shift) / s.inertia;
+  }
+
+  /**
    * The nominal strain at the bottom of a flaw over the strain of the whole strut, at the same
    * axial pull through its axis.
    *

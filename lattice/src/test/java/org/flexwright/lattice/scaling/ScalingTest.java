@@ -163,6 +163,17 @@ final class ScalingTest {
   }
 
   @Test
+  void bandOfSlenderLawsHoldsTheCellsWithFatJoints() {
+    for (UnitCell cell : new UnitCell[] {Cells.SIMPLE_CUBIC, Cells.BODY_CENTRED, Cells.DIAMOND}) {
+      ScalingLaw law = law(cell.name() + ", slender struts");
+      for (double x = 0.02; cell.relativeDensity(x) < law.high(); x += 0.01) {
+        double ratio = cell.solid(x, 0.3).young100() / law.relative(cell.relativeDensity(x));
+        assertThat(ratio).as(cell.name() + " at " + x).isBetween(law.bandLow(), law.bandHigh());
+      }
+    }
+  }
+
+  @Test
   void lawsSayWhereTheyEnd() {
     Estimate<Pressure> dense = ScalingLaws.OPEN_FOAM.of(ONE, 0.5);
     assertThat(dense.caveats()).singleElement().asString().contains("relative density is 0.5");
@@ -239,6 +250,17 @@ final class ScalingTest {
     assertThat(of.end()).isCloseTo(0.1, within(1e-15));
     assertThat(of.stressAt(0.05).mpa()).isCloseTo(0.5, within(1e-12));
     assertThatThrownBy(() -> curve(0.2, 1, 0.1, 2)).hasMessageContaining("above the one before");
+  }
+
+  @Test
+  void sideOppositeAFlawStrainsMore() {
+    assertThat(StrutFlaws.oppositeFactor(0.0)).isCloseTo(1.0, within(1e-12));
+    // half a circle: I = 0.109757 r^4 about a centroid at 4 r/(3 pi)
+    double half = Math.PI / 4 * (1 - 4 / (3 * Math.PI)) / 0.109757;
+    assertThat(StrutFlaws.oppositeFactor(0.5)).isCloseTo(half, within(1e-4 * half));
+    for (double depth = 0.05; depth <= 0.5; depth += 0.05) {
+      assertThat(StrutFlaws.oppositeFactor(depth)).isGreaterThan(StrutFlaws.bendingFactor(depth));
+    }
   }
 
   @Test
