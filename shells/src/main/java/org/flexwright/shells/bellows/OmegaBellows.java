@@ -278,25 +278,20 @@ public record OmegaBellows(
     double nu = grade.poisson();
     double cosine = 8.0 / (3.0 * Math.PI); // int |cos|^3 / int cos^2 along the slit circle
     double working = WorkingStrain.bending(1.0).planeStrain().times(cosine).value();
-    ClosedForm axial =
+    ClosedForm form =
         ClosedForm.of(NAME, wall)
-            .spring(t -> stiffnessOverModulus(t, nu))
-            .strainSlope(t -> strainPerTravel(t, nu))
-            .working(working)
             .alike(count)
             .bands(STIFFNESS_BAND, STRAIN_BAND)
             .crossesLayers(build == BuildDirection.AXIS_UP)
             .sources(FORM, COMPUTED);
-    ClosedForm form =
-        load instanceof LoadCase.ToAngle
-            ? Turned.of(
-                axial,
-                meanRadius,
-                (t, one) -> stiffnessOverModulus(t, nu),
-                (t, one) -> strainPerTravel(t, nu),
-                working)
-            : axial;
-    return form.respond(grade, load, run, reservations(nu, load));
+    return Turned.of(
+            load,
+            form,
+            meanRadius,
+            t -> stiffnessOverModulus(t, nu),
+            t -> strainPerTravel(t, nu),
+            working)
+        .respond(grade, load, run, reservations(nu, load));
   }
 
   private Checks reservations(double nu, LoadCase load) {

@@ -1,5 +1,6 @@
 package org.flexwright.shells.bellows;
 
+import java.util.function.DoubleUnaryOperator;
 import org.flexwright.quantity.Length;
 import org.flexwright.response.Channel;
 import org.flexwright.response.ClosedForm;
@@ -17,18 +18,23 @@ final class Turned {
 
   private Turned() {}
 
-  /** The axial form made one of moment by angle. */
+  /** The axial form; asked for an angle, made one of moment by angle. */
   static ClosedForm of(
+      LoadCase load,
       ClosedForm axial,
       Length meanRadius,
-      ClosedForm.Formula stiffness,
-      ClosedForm.Formula strain,
+      DoubleUnaryOperator stiffness,
+      DoubleUnaryOperator strain,
       double working) {
+    ClosedForm along = axial.spring(stiffness).strainSlope(strain).working(working);
+    if (!(load instanceof LoadCase.ToAngle)) {
+      return along;
+    }
     double r = meanRadius.m();
-    return axial
+    return along
         .turned()
-        .load(Channel.MOMENT, (t, a) -> 0.5 * r * r * stiffness.at(t, 1.0) * a)
-        .strain((t, a) -> strain.at(t, 1.0) * r * a)
+        .load(Channel.MOMENT, (t, a) -> 0.5 * r * r * stiffness.applyAsDouble(t) * a)
+        .strain((t, a) -> strain.applyAsDouble(t) * r * a)
         .working(working * ROUND);
   }
 
