@@ -33,6 +33,9 @@ public record RangeCheck(ValidityRange range, double value) {
       return 0.0;
     }
     double end = value < range.low() ? range.low() : range.high();
+    if (end <= 0.0) {
+      return 1.0;
+    }
     double distance = Math.abs(Math.log(value / end));
     return Double.isFinite(distance) ? distance : 1.0;
   }

@@ -106,8 +106,8 @@ public final class Catalogue {
   }
 
   /**
-   * The findings as a table: load with its model band, how far out of range, the ranges that were
-   * left and the sources.
+   * The findings as a table: load, peak strain, how far out of range, the ranges that were left and
+   * the sources.
    *
    * @param thing the description
    * @param grade the material
@@ -138,10 +138,17 @@ public final class Catalogue {
       f.analysis().name(),
       r.load().channel() + " " + r.load().channel().show(r.load().nominal()),
       Text.percent(r.strain().nominal()),
-      f.excess() == 0.0 ? "in range" : Text.percent(Math.expm1(f.excess())) + " beyond",
+      distance(f, r),
       out.toString(),
       sources.toString()
     };
+  }
+
+  private static String distance(Finding f, Response r) {
+    if (!r.termination().complete()) {
+      return "ended before";
+    }
+    return f.excess() == 0.0 ? "in range" : Text.percent(Math.expm1(f.excess())) + " beyond";
   }
 
   /** One readable line. */

@@ -28,7 +28,7 @@ public record Finding(Analysis analysis, Optional<Response> response, Optional<S
 
   /**
    * How far out of range the case is: the sum over its ranges of {@link RangeCheck#excess}, 0 where
-   * all are kept.
+   * all are kept; 1 more where its path ended before it got there.
    *
    * @return the distance; infinite if it could not be asked
    */
@@ -36,7 +36,8 @@ public record Finding(Analysis analysis, Optional<Response> response, Optional<S
     if (response.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    return ranges().stream().mapToDouble(RangeCheck::excess).sum();
+    double ended = response.get().termination().complete() ? 0.0 : 1.0;
+    return ended + ranges().stream().mapToDouble(RangeCheck::excess).sum();
   }
 
   /**

@@ -15,8 +15,9 @@ import org.flexwright.quantity.Pressure;
  * <p>Symbols: Es modulus of the solid, rho1 relative density to first order, C by cell and
  * direction. The simple cubic cell sways: y tan y = 3, P = 4 y^2 Es I/L^2, C = 0.050291. The octet
  * pushed along an edge: struts of factor n (1 ends that turn freely, 2 ends that do not), C =
- * 0.030853 n^2. The others are waves over many cells, computed on a coarse set of wave vectors:
- * upper estimates of the least stress, good for perfect struts only.
+ * 0.030853 n^2; in a frame n is 1.37 to 1.39 (waves), n = 2 is a bound that no frame reaches. The
+ * others are waves over many cells, computed on a coarse set of wave vectors: upper estimates of
+ * the least stress, good for perfect struts only.
  *
  * <p>Source: derived (periodic frame with geometric stiffness); octet Deshpande, Fleck and Ashby
  * 2001 (from memory, checked).
@@ -79,7 +80,7 @@ public record Buckling(
    * The octet cell pushed along an edge: strut stress n^2 pi^2 Es (d/L)^2/16, a third of it times
    * rho1.
    *
-   * @param n 1 for ends that turn freely, 2 for ends that do not
+   * @param n 1 for ends that turn freely, 2 for ends that do not; a frame reaches 1.39
    * @return C = 0.030853 n^2
    * @throws org.flexwright.InvalidInputException if n is outside 1 to 2
    */

@@ -113,7 +113,8 @@ public record FoamCurve(double density) {
     return Caveat.note(
         "foam plateau",
         "an envelope for irregular foams: bending-dominated printed lattices soften steadily and"
-            + " show no true plateau before their struts touch",
+            + " show no true plateau before their struts touch, stretch-dominated ones are stiffer"
+            + " until they buckle",
         SOURCE);
   }
 

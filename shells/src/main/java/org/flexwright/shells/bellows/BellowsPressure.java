@@ -16,10 +16,11 @@ import org.flexwright.quantity.Pressure;
  * thrust reaches the Euler load 4 pi^2 (K R^2 L/2)/L^2 of a column whose ends do not turn. Symbols:
  * R mean radius, K axial stiffness at rest of the whole bellows (N/m), L convoluted length (m).
  *
- * <p>Range: L from the mean diameter (shorter ones do not bow); squirm in the plane of a
- * convolution and the stresses of the pressure are not covered. The standards of expansion joints
- * ask for a margin of 2 and more against squirm (from memory); hold the ends, a bellows is no tie.
- * Source: derived; form of the expansion-joint standards (from memory).
+ * <p>Range: perfect bellows with guided ends, L from the mean diameter (shorter ones do not bow). A
+ * quarter of it if an end can move sideways. Real bellows bow far earlier: the limit of the
+ * expansion-joint standards is 0.34 pi K/L, about a sixth (from memory); stay below that. Squirm in
+ * the plane of a convolution and the stresses of the pressure are not covered. Hold the ends, a
+ * bellows is no tie. Source: derived; form of the expansion-joint standards (from memory).
  *
  * <p>JShell: {@code BellowsPressure.of(neck, grade).squirm(grade)}
  *
