@@ -86,6 +86,8 @@ public final class ClosedForm {
   Formula load = (t, u) -> Double.NaN;
   boolean ofLaw;
   Formula strain = (t, u) -> Double.NaN;
+  @Nullable DoubleUnaryOperator stiffness; // of a linear force, asked once for each response
+  @Nullable DoubleUnaryOperator slope; // of a linear strain
   @Nullable Formula volume;
   double working;
   @Nullable Formula workingStrain;
@@ -111,6 +113,8 @@ public final class ClosedForm {
     load = of.load;
     ofLaw = of.ofLaw;
     strain = of.strain;
+    stiffness = of.stiffness;
+    slope = of.slope;
     volume = of.volume;
     working = of.working;
     workingStrain = of.workingStrain;
@@ -155,7 +159,9 @@ public final class ClosedForm {
    * @return the new form
    */
   public ClosedForm spring(DoubleUnaryOperator stiffness) {
-    return load(Channel.FORCE, (t, u) -> stiffness.applyAsDouble(t) * u);
+    ClosedForm c = load(Channel.FORCE, (t, u) -> stiffness.applyAsDouble(t) * u);
+    c.stiffness = stiffness;
+    return c;
   }
 
   /**
@@ -169,6 +175,7 @@ public final class ClosedForm {
     ClosedForm c = new ClosedForm(this);
     c.channel = of;
     c.load = formula;
+    c.stiffness = null;
     c.ofLaw = false;
     return c;
   }
@@ -184,6 +191,7 @@ public final class ClosedForm {
     ClosedForm c = new ClosedForm(this);
     c.channel = of;
     c.load = formula;
+    c.stiffness = null;
     c.ofLaw = true;
     c.linearTo = Double.POSITIVE_INFINITY;
     return c;
@@ -196,7 +204,9 @@ public final class ClosedForm {
    * @return the new form
    */
   public ClosedForm strainSlope(DoubleUnaryOperator slope) {
-    return strain((t, u) -> slope.applyAsDouble(t) * u);
+    ClosedForm c = strain((t, u) -> slope.applyAsDouble(t) * u);
+    c.slope = slope;
+    return c;
   }
 
   /**
@@ -208,6 +218,7 @@ public final class ClosedForm {
   public ClosedForm strain(Formula formula) {
     ClosedForm c = new ClosedForm(this);
     c.strain = formula;
+    c.slope = null;
     return c;
   }
 

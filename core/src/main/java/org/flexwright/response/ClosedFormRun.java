@@ -63,10 +63,15 @@ final class ClosedFormRun {
         most < end
             ? new Termination(Termination.Kind.NO_FURTHER_STATE, form.why)
             : Termination.completed();
+    double slope = form.slope == null ? 0.0 : form.slope.applyAsDouble(size);
+    double stiffness = form.stiffness == null ? 0.0 : form.stiffness.applyAsDouble(size);
     for (int i = 1; i <= STATES; i++) {
       double u = i == STATES ? most : most * i / STATES;
-      double strain = form.strain.at(size, u);
-      double load = load(size, u, strain);
+      double strain = form.slope == null ? form.strain.at(size, u) : slope * u;
+      double load =
+          form.stiffness == null
+              ? load(size, u, strain)
+              : modulus(size, u, strain) * (stiffness * u);
       if (!(load > 0.0 && Double.isFinite(load))) {
         ending = noLoad(i, u, load);
         break;
@@ -125,10 +130,14 @@ final class ClosedFormRun {
     if (form.ofLaw) {
       return form.load.at(t, u);
     }
+    return modulus(t, u, strain) * form.load.at(t, u);
+  }
+
+  private double modulus(double t, double u, double strain) {
     double working =
         form.workingStrain == null ? form.working * strain : form.workingStrain.at(t, u);
     working = Math.min(working, lawEnd);
-    return grade.secantModulus(Math.max(0.0, working)).pa() * form.load.at(t, u);
+    return grade.secantModulus(Math.max(0.0, working)).pa();
   }
 
   /** The travel that belongs to a size: at a limit it moves with the size. */
