@@ -188,10 +188,7 @@ public final class ClosedForm {
    * @return the new form
    */
   public ClosedForm loadOfLaw(Channel of, Formula formula) {
-    ClosedForm c = new ClosedForm(this);
-    c.channel = of;
-    c.load = formula;
-    c.stiffness = null;
+    ClosedForm c = load(of, formula);
     c.ofLaw = true;
     c.linearTo = Double.POSITIVE_INFINITY;
     return c;

@@ -13,7 +13,6 @@ import org.flexwright.finder.Analysis;
 import org.flexwright.finder.Described;
 import org.flexwright.finder.Shape;
 import org.flexwright.quantity.Angle;
-import org.flexwright.quantity.Length;
 import org.flexwright.shells.dome.ClampedCap;
 import org.flexwright.shells.dome.ConicalDisc;
 import org.flexwright.shells.dome.DomeEdge;
@@ -118,14 +117,10 @@ final class DomeAnalyses {
   }
 
   private static InflatedTube tube(Described d) {
-    return InflatedTube.of(outside(d), d.get(LENGTH), d.get(WALL));
+    return InflatedTube.of(TubeAnalyses.outside(d), d.get(LENGTH), d.get(WALL));
   }
 
   private static Balloon sphere(Described d) {
-    return Balloon.of(outside(d), d.get(WALL));
-  }
-
-  private static Length outside(Described d) {
-    return d.get(RADIUS).times(2.0).plus(d.get(WALL));
+    return Balloon.of(TubeAnalyses.outside(d), d.get(WALL));
   }
 }

@@ -77,7 +77,8 @@ final class TubeAnalyses {
     return Analysis.toLimit(name, Shape.TUBE, part, TUBE);
   }
 
-  private static Length outside(Described d) {
+  /** The outside of a tube or sphere described by its mean radius. */
+  static Length outside(Described d) {
     return d.get(RADIUS).times(2.0).plus(d.get(WALL));
   }
 }

@@ -120,14 +120,8 @@ public record DomeEdge(Length radius, Angle edge, Length wall, BuildDirection bu
     return new DomeEdge(radius, edge, wall, of);
   }
 
-  private double lambda(double t, double nu) {
-    return Math.pow(3.0 * (1.0 - nu * nu), 0.25) * Math.sqrt(radius.m() / t);
-  }
-
-  /** Force a length over modulus and spread. */
-  private double line(double t, double nu) {
-    double sine = Math.sin(edge.rad());
-    return t / (2.0 * radius.m() * lambda(t, nu) * sine * sine);
+  private EdgeBending edge(double t, double nu) {
+    return EdgeBending.of(radius.m(), t, nu, 0.0);
   }
 
   /**
@@ -138,8 +132,9 @@ public record DomeEdge(Length radius, Angle edge, Length wall, BuildDirection bu
    * @return L/(R sin A) times the spread
    */
   public Angle turn(Grade grade, Length spread) {
-    double l = lambda(wall.m(), grade.poisson());
-    return Angle.rad(l * spread.m() / (radius.m() * Math.sin(edge.rad())));
+    EdgeBending bending = edge(wall.m(), grade.poisson());
+    double ratio = bending.cross(edge.rad()) / bending.byForce(edge.rad());
+    return Angle.rad(ratio * spread.m());
   }
 
   private double hoop() {
@@ -147,7 +142,9 @@ public record DomeEdge(Length radius, Angle edge, Length wall, BuildDirection bu
   }
 
   private double bending(double t, double nu) {
-    double moment = WAVE * line(t, nu) * Math.sin(edge.rad()) * radius.m() / lambda(t, nu);
+    EdgeBending bending = edge(t, nu);
+    double line = 1.0 / bending.byForce(edge.rad());
+    double moment = WAVE * line * Math.sin(edge.rad()) * radius.m() / bending.steep();
     return 6.0 * (1.0 - nu * nu) * moment / (t * t);
   }
 
@@ -158,7 +155,7 @@ public record DomeEdge(Length radius, Angle edge, Length wall, BuildDirection bu
     double bend = bending(wall.m(), nu);
     ClosedForm form =
         ClosedForm.of(NAME, wall)
-            .spring(t -> round * line(t, nu))
+            .spring(t -> round / edge(t, nu).byForce(edge.rad()))
             .strainSlope(t -> Math.max(hoop(), bending(t, nu)))
             .working(WorkingStrain.RECTANGLE * WorkingStrain.LINEAR_MOMENT)
             .bands(new ClosedForm.Band(0.92, 1.08), new ClosedForm.Band(0.9, 1.1))
