@@ -18,6 +18,9 @@ module org.flexwright.core {
   exports org.flexwright.hardness.contact;
   exports org.flexwright.hardness.relation;
   exports org.flexwright.law;
+  exports org.flexwright.law.classical;
+  exports org.flexwright.fit;
+  exports org.flexwright.condition;
   exports org.flexwright.grade;
   exports org.flexwright.durability;
   exports org.flexwright.response;

@@ -10,7 +10,7 @@ import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.relation.HardnessFromModulus;
 import org.flexwright.hardness.relation.ModulusFromHardness;
 import org.flexwright.internal.Require;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.Lever;

@@ -4,7 +4,7 @@ import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.relation.ModulusFromHardness;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Pressure;
 

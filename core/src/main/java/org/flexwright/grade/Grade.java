@@ -1,6 +1,7 @@
 package org.flexwright.grade;
 
 import java.util.List;
+import org.flexwright.condition.Condition;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
@@ -146,7 +147,7 @@ public final class Grade {
   public Grade measuredModulus(double factor, double band) {
     Require.positive("measured modulus ratio", factor, "");
     GradeBuilder b = new GradeBuilder(this);
-    b.law = scaled(law, factor);
+    b.law = law.scaled(factor);
     b.factors = factors.withBand(Factor.MODULUS, band);
     b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
     return new Grade(b);
@@ -167,11 +168,26 @@ public final class Grade {
     return new Grade(b);
   }
 
-  private static StrainEnergy scaled(StrainEnergy law, double factor) {
-    if (law instanceof HenckyCurve curve) {
-      return curve.scaled(factor);
-    }
-    return factor == 1.0 ? law : new ScaledLaw(law, factor);
+  /**
+   * This grade under a condition of service, for instance held for a day or warm: its law is the
+   * law under the condition, its modulus band wider by that of the condition.
+   *
+   * @param condition the condition; a second one acts on what the first left
+   * @return the new grade
+   */
+  public Grade under(Condition condition) {
+    GradeBuilder b = new GradeBuilder(this);
+    b.law = condition.apply(law);
+    b.factors =
+        factors.with(
+            Factor.MODULUS,
+            Math.hypot(
+                factors.sigma(Factor.MODULUS),
+                Math.log(Require.between("band of a condition", condition.band(), 1.0, 100.0, ""))
+                    / Factors.COVERAGE));
+    b.sources.addAll(condition.sources());
+    b.caveats.addAll(condition.caveats());
+    return new Grade(b);
   }
 
   /**

@@ -90,12 +90,7 @@ public final class HenckyCurve implements StrainEnergy {
     return new HenckyCurve(strain.clone(), s);
   }
 
-  /**
-   * This law with every stress multiplied by the same number.
-   *
-   * @param factor the number, above 0
-   * @return the new law
-   */
+  @Override
   public HenckyCurve scaled(double factor) {
     Require.positive("stress factor", factor, "");
     double[] strain = new double[x.length];

@@ -7,11 +7,17 @@ import org.flexwright.evidence.Source;
 /**
  * How stable a law is: the least eigenvalue of its second derivative in two independent logarithmic
  * strains at constant volume, positive where the law is stable (Drucker, Hill).
+ *
+ * <p>Formula: W(e1, e2, -e1 - e2) with e_i = ln l_i; stable where its Hessian is positive definite.
+ * Not thread-safe: it keeps work space. Source: Hill 1958, J. Mech. Phys. Solids 6 (from memory);
+ * the scan is ours.
+ *
+ * <p>JShell: {@code Stability.range(MooneyRivlin.of(mpa(0.3), mpa(0.05)))}
  */
-final class Stability {
+public final class Stability {
 
   /** The stretch to which a law is looked at. */
-  static final double FARTHEST = 20.0;
+  public static final double FARTHEST = 20.0;
 
   private static final double STEP = 1.02;
   private static final int ITERATIONS = 200;
@@ -56,8 +62,13 @@ final class Stability {
     return FARTHEST;
   }
 
-  /** The stretches in which all three deformations are stable. */
-  static StretchRange range(StrainEnergy law) {
+  /**
+   * The stretches in which all three deformations are stable.
+   *
+   * @param law the law
+   * @return the range, to a stretch of {@link #FARTHEST} at most
+   */
+  public static StretchRange range(StrainEnergy law) {
     Stability stability = new Stability(law);
     double high = FARTHEST;
     for (Deformation mode : Deformation.values()) {

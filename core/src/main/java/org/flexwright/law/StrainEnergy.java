@@ -1,5 +1,7 @@
 package org.flexwright.law;
 
+import org.flexwright.internal.Require;
+
 /**
  * A strain-energy law W(l1, l2, l3) of an incompressible isotropic elastomer.
  *
@@ -64,5 +66,17 @@ public interface StrainEnergy {
    */
   default double youngModulus() {
     return 3.0 * shearModulus();
+  }
+
+  /**
+   * This law with every energy and stress multiplied by the same number, its shape unchanged.
+   *
+   * @param factor the number, above 0
+   * @return the new law
+   * @throws org.flexwright.InvalidInputException if the factor is not above 0
+   */
+  default StrainEnergy scaled(double factor) {
+    Require.positive("stress factor", factor, "");
+    return factor == 1.0 ? this : new ScaledLaw(this, factor);
   }
 }

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.Scale;
 import org.flexwright.evidence.Factor;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.PrintProcess;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Length;
 
 /** What holds for every question: levers keep their word, rows and windows agree. */

@@ -23,7 +23,7 @@ import org.flexwright.evidence.Source;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.PrintProcess;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Moment;

@@ -12,7 +12,7 @@ import org.flexwright.evidence.RangeCheck;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
 import org.flexwright.grade.Grade;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.ClosedForm;

@@ -18,7 +18,7 @@ import org.flexwright.hardness.ShoreD;
 import org.flexwright.law.Deformation;
 import org.flexwright.law.HenckyCurve;
 import org.flexwright.law.LawCheck;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;

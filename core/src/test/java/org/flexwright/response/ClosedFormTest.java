@@ -10,7 +10,7 @@ import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Source;
 import org.flexwright.grade.Grade;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;

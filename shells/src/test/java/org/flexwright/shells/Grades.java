@@ -6,7 +6,7 @@ import org.flexwright.grade.Grade;
 import org.flexwright.grade.PrintProcess;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.law.HenckyCurve;
-import org.flexwright.law.MooneyRivlin;
+import org.flexwright.law.classical.MooneyRivlin;
 import org.flexwright.quantity.Pressure;
 
 /** Grades that the tests of this module use. */

@@ -10,7 +10,7 @@ import org.flexwright.grade.Grade;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
 import org.flexwright.lattice.cell.UnitCell;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Response;

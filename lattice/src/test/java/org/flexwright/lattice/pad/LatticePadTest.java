@@ -16,7 +16,7 @@ import org.flexwright.hardness.ShoreA;
 import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
 import org.flexwright.lattice.cell.UnitCell;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Force;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.Channel;

@@ -11,7 +11,7 @@ import org.flexwright.lattice.cell.Cells;
 import org.flexwright.lattice.cell.CubicStiffness;
 import org.flexwright.lattice.cell.UnitCell;
 import org.flexwright.lattice.pad.FinitePads.Grip;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 

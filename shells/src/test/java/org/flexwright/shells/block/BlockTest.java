@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.flexwright.grade.Grade;
 import org.flexwright.hardness.Irhd;
 import org.flexwright.law.HenckyCurve;
-import org.flexwright.law.NeoHookean;
+import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;

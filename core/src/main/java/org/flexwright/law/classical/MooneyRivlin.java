@@ -1,9 +1,11 @@
-package org.flexwright.law;
+package org.flexwright.law.classical;
 
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
 
 /**

@@ -1,4 +1,4 @@
-package org.flexwright.law;
+package org.flexwright.law.classical;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,9 @@ import java.util.stream.Collectors;
 import org.flexwright.evidence.Source;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Stability;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
 
 /**

@@ -1,4 +1,4 @@
-package org.flexwright.law;
+package org.flexwright.law.classical;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.flexwright.law.Deformation;
+import org.flexwright.law.LawCheck;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.testing.ReferenceCase;
 import org.flexwright.testing.VerificationTable;

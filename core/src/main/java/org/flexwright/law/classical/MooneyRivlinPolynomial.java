@@ -1,7 +1,10 @@
-package org.flexwright.law;
+package org.flexwright.law.classical;
 
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Stability;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
 
 /**

@@ -1,8 +1,7 @@
-package org.flexwright.grade;
+package org.flexwright.law;
 
+import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
-import org.flexwright.law.StrainEnergy;
-import org.flexwright.law.StretchRange;
 
 /** A law with every energy multiplied by the same number, its shape unchanged. */
 record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
@@ -31,6 +30,12 @@ record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
   @Override
   public double shearModulus() {
     return factor * of.shearModulus();
+  }
+
+  @Override
+  public StrainEnergy scaled(double by) {
+    Require.positive("stress factor", by, "");
+    return new ScaledLaw(of, factor * by);
   }
 
   @Override
