@@ -18,6 +18,7 @@ final class Assessor<P extends Part<P>> {
   private final Question<P> question;
   private final Grade grade;
   private int responses;
+  private int hardest; // the case of service that failed last
 
   Assessor(Question<P> question, Grade grade) {
     this.question = question;
@@ -66,11 +67,14 @@ final class Assessor<P extends Part<P>> {
       }
       Factors factors = grade.factors(thinnest.size());
       double[][] cholesky = factors.choleskyOfCorrelation();
-      if (ask(part, factors).sureMargin(cholesky) < 0.0) {
-        return false;
-      }
-      for (P extreme : part.serviceExtremes()) {
-        if (ask(extreme, factors).sureMargin(cholesky) < 0.0) {
+      List<P> cases = new ArrayList<>(part.serviceExtremes());
+      cases.add(0, part);
+      // neighbours fail for the same reason: ask first what failed last
+      int first = Math.min(hardest, cases.size() - 1);
+      for (int i = 0; i < cases.size(); i++) {
+        int which = (first + i) % cases.size();
+        if (ask(cases.get(which), factors).sureMargin(cholesky) < 0.0) {
+          hardest = which;
           return false;
         }
       }

@@ -46,6 +46,25 @@ final class Grip {
     tube = tube(boreStretch);
   }
 
+  private Grip(Grip of, double factor) {
+    law = of.law;
+    modulus = of.modulus * factor;
+    outer = of.outer;
+    span = of.span;
+    wall = of.wall;
+    boreRadius = of.boreRadius;
+    friction = of.friction;
+    decay = of.decay;
+    ends = of.ends;
+    boreStretch = of.boreStretch;
+    tube = of.tube * factor;
+  }
+
+  /** The same sleeve of a material stiffer by a factor: pressures follow it. */
+  Grip stiffer(double factor) {
+    return new Grip(this, factor);
+  }
+
   private double tube(double stretch) {
     return modulus * ThickTube.pressure(law, outer - wall, outer, stretch, 1.0);
   }
@@ -82,6 +101,9 @@ final class Grip {
 
   /** Pressure at which the middle has closed a share of the gap. */
   double growth(double share) {
+    if (share == 1.0) {
+      return touch();
+    }
     return tube(stretchAt(outer + share * gap())) * ends.touch();
   }
 

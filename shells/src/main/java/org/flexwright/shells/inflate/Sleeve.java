@@ -2,7 +2,6 @@ package org.flexwright.shells.inflate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Exponents;
@@ -182,10 +181,10 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     return new Sleeve(outside, span, wall, bore, of);
   }
 
-  private Grip grip(Grade grade, double t, double modulus) {
+  private Grip grip(Grade grade, double t) {
     return new Grip(
         grade.law(),
-        modulus,
+        1.0,
         grade.poisson(),
         0.5 * outside.m(),
         span.m(),
@@ -195,7 +194,7 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
   }
 
   private Grip grip(Grade grade) {
-    return grip(grade, wall.m(), 1.0);
+    return grip(grade, wall.m());
   }
 
   /**
@@ -247,10 +246,19 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     Grip g = grip(grade);
     double free = g.freeToHold(force);
     LoadPath path = path(g, free, force, run);
+    // pressure and strain of a thicker and a thinner wall, which hold the same force
+    double[] sizes =
+        LogSlope.ofAll(
+            t -> {
+              Grip of = grip(grade, t);
+              double layer = of.freeToHold(force);
+              return new double[] {of.pressure(layer), peak(of, layer)};
+            },
+            wall.m());
     return new Response(
         path,
-        load(grade, g, free, force),
-        strain(grade, force, peak(g, free)),
+        load(g, free, sizes[0]),
+        strain(g, force, peak(g, free), sizes[1]),
         build == BuildDirection.AXIS_LYING,
         List.of(TUBE, ENDS),
         reservations(grade, g, free));
@@ -290,30 +298,31 @@ public record Sleeve(Length outside, Length span, Length wall, Bore bore, BuildD
     return states.end(end);
   }
 
-  private ScaledValue load(Grade grade, Grip g, double free, double force) {
+  private static ScaledValue load(Grip g, double free, double slope) {
     double need = g.pressure(free);
     double following = Math.min(g.following(free), need);
-    ToDoubleFunction<Grip> pressure = of -> of.pressure(of.freeToHold(force));
-    double size = LogSlope.at(t -> pressure.applyAsDouble(grip(grade, t, 1.0)), wall.m());
-    size *= need / following;
-    Exponents exponents =
-        Exponents.none()
-            .with(Factor.MODULUS, 1.0)
-            .with(Factor.SIZE_BIAS, size)
-            .with(Factor.SIZE_SCATTER, size);
-    return new ScaledValue(Channel.PRESSURE, need, need - following, exponents, LOW, HIGH);
+    double size = slope * need / following;
+    return new ScaledValue(
+        Channel.PRESSURE, need, need - following, exponents(1.0, size), LOW, HIGH);
   }
 
-  private ScaledValue strain(Grade grade, double force, double peak) {
-    ToDoubleFunction<Grip> strain = of -> peak(of, of.freeToHold(force));
-    double modulus = LogSlope.at(m -> strain.applyAsDouble(grip(grade, wall.m(), m)), 1.0);
-    double size = LogSlope.at(t -> strain.applyAsDouble(grip(grade, t, 1.0)), wall.m());
-    Exponents exponents =
-        Exponents.none()
-            .with(Factor.MODULUS, modulus)
-            .with(Factor.SIZE_BIAS, size)
-            .with(Factor.SIZE_SCATTER, size);
-    return new ScaledValue(Channel.STRAIN, peak, 0.0, exponents, STRAIN_LOW, STRAIN_HIGH);
+  private static ScaledValue strain(Grip g, double force, double peak, double size) {
+    double modulus =
+        LogSlope.at(
+            m -> {
+              Grip of = g.stiffer(m);
+              return peak(of, of.freeToHold(force));
+            },
+            1.0);
+    return new ScaledValue(
+        Channel.STRAIN, peak, 0.0, exponents(modulus, size), STRAIN_LOW, STRAIN_HIGH);
+  }
+
+  private static Exponents exponents(double modulus, double size) {
+    return Exponents.none()
+        .with(Factor.MODULUS, modulus)
+        .with(Factor.SIZE_BIAS, size)
+        .with(Factor.SIZE_SCATTER, size);
   }
 
   private List<Caveat> reservations(Grade grade, Grip g, double free) {
