@@ -268,12 +268,16 @@ public record LatticePad(
       double e = at / height.m();
       path.add(at, m.force(grade, e), m.peak(e));
     }
+    double[] slopes = slopes(grade, strain);
+    Exponents onLoad = Exponents.none().with(Factor.MODULUS, 1.0).with(Factor.SIZE_BIAS, slopes[0]);
+    Exponents onStrain =
+        Exponents.none().with(Factor.SIZE_BIAS, slopes[1]).with(Factor.SIZE_SCATTER, slopes[1]);
     PadBand band = new PadBand(this, m, strain);
     PadCaveats told = PadCaveats.of(this, m, grade, strain);
     return new Response(
         path.end(ended),
-        band.onLoad(ScaledValue.of(Channel.FORCE, m.force(grade, strain), onLoad(grade, strain))),
-        band.onStrain(ScaledValue.of(Channel.STRAIN, m.peak(strain), onStrain(grade, strain))),
+        band.onLoad(ScaledValue.of(Channel.FORCE, m.force(grade, strain), onLoad)),
+        band.onStrain(ScaledValue.of(Channel.STRAIN, m.peak(strain), onStrain)),
         true,
         sources(grade),
         told.caveats(),
@@ -294,17 +298,14 @@ public record LatticePad(
         Part.LOAD_CASE, load.toString(), "a travel of the loaded face", "use LoadCase.toTravel");
   }
 
-  private Exponents onLoad(Grade grade, double strain) {
-    double slope =
-        LogSlope.at(
-            d -> new PadMechanics(this, d, grade.poisson()).force(grade, strain), strut.m());
-    return Exponents.none().with(Factor.MODULUS, 1.0).with(Factor.SIZE_BIAS, slope);
-  }
-
-  private Exponents onStrain(Grade grade, double strain) {
-    double slope =
-        LogSlope.at(d -> new PadMechanics(this, d, grade.poisson()).peak(strain), strut.m());
-    return Exponents.none().with(Factor.SIZE_BIAS, slope).with(Factor.SIZE_SCATTER, slope);
+  /** How force and strut strain follow the strut's diameter. */
+  private double[] slopes(Grade grade, double strain) {
+    return LogSlope.ofAll(
+        d -> {
+          PadMechanics m = new PadMechanics(this, d, grade.poisson());
+          return new double[] {m.force(grade, strain), m.peak(strain)};
+        },
+        strut.m());
   }
 
   private List<Source> sources(Grade grade) {
