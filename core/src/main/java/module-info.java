@@ -11,6 +11,9 @@ module org.flexwright.core {
   exports org.flexwright.internal to
       org.flexwright.shells,
       org.flexwright.lattice;
+  exports org.flexwright.numeric to
+      org.flexwright.shells,
+      org.flexwright.lattice;
   exports org.flexwright.quantity;
   exports org.flexwright.run;
   exports org.flexwright.evidence;

@@ -1,0 +1,65 @@
+package org.flexwright.shells.revolution;
+
+/**
+ * A meridian cut into two-node elements: nodes on the mid-surface, and for each element its length,
+ * angle, curvature and wall at mid-length.
+ *
+ * <p>All arrays in metres and radians; read-only by agreement inside the package.
+ */
+final class ShellMesh {
+
+  final double[] radius;
+  final double[] height;
+  final double[] length;
+  final double[] angle;
+  final WallSection.Section[] sections;
+
+  /**
+   * A mesh from nodes.
+   *
+   * @param radius of each node
+   * @param height of each node along the axis
+   * @param start angle of the meridian at the start of each element
+   * @param end angle at its end
+   * @param thickness at mid-length of each element
+   */
+  ShellMesh(
+      double[] radius, double[] height, double[] start, double[] end, double[] thickness) {
+    int elements = radius.length - 1;
+    this.radius = radius;
+    this.height = height;
+    length = new double[elements];
+    angle = new double[elements];
+    sections = new WallSection.Section[elements];
+    for (int i = 0; i < elements; i++) {
+      double dr = radius[i + 1] - radius[i];
+      double dz = height[i + 1] - height[i];
+      length[i] = Math.hypot(dr, dz);
+      angle[i] = Math.atan2(dz, dr);
+      sections[i] =
+          new WallSection.Section(
+              thickness[i],
+              (end[i] - start[i]) / length[i],
+              0.5 * (radius[i] + radius[i + 1]),
+              dz / length[i]);
+    }
+  }
+
+  int nodes() {
+    return radius.length;
+  }
+
+  int elements() {
+    return length.length;
+  }
+
+  /** The state of rest: radius, height and turn of each node. */
+  double[] rest() {
+    double[] x = new double[3 * nodes()];
+    for (int i = 0; i < nodes(); i++) {
+      x[3 * i] = radius[i];
+      x[3 * i + 1] = height[i];
+    }
+    return x;
+  }
+}

@@ -1,0 +1,85 @@
+package org.flexwright.shells.revolution;
+
+import java.util.Arrays;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.numeric.BlockTridiagonal;
+
+/**
+ * A shell of revolution as a system of equations: energy, forces, tangent, enclosed volume.
+ *
+ * <p>The volume between the meridian and the axis is that of its frusta, pi/3 (r1^2 + r1 r2 +
+ * r2^2)(z2 - z1) each, positive where the meridian runs up. A pressure p inside does the work p dV;
+ * since each part of the wall keeps its volume this is the follower load on either face.
+ *
+ * <p>Work space of one solver; not thread-safe.
+ */
+final class ShellModel {
+
+  private static final double THIRD = Math.PI / 3.0;
+
+  final ShellMesh mesh;
+  final BlockTridiagonal tangent;
+  final double[] force; // slope of the stored energy
+  final double[] swept; // slope of the volume
+  private final ShellElement element;
+  double energy;
+  double volume;
+
+  ShellModel(ShellMesh mesh, StrainEnergy law, int layers) {
+    this.mesh = mesh;
+    element = new ShellElement(new WallSection(law, layers));
+    tangent = new BlockTridiagonal(mesh.nodes());
+    force = new double[3 * mesh.nodes()];
+    swept = new double[3 * mesh.nodes()];
+  }
+
+  /**
+   * Evaluates a state under a pressure.
+   *
+   * @return whether every element can exist
+   */
+  boolean at(double[] x, double pressure) {
+    energy = 0.0;
+    volume = 0.0;
+    Arrays.fill(force, 0.0);
+    Arrays.fill(swept, 0.0);
+    tangent.clear();
+    for (int i = 0; i < mesh.elements(); i++) {
+      if (!element.at(mesh, i, x)) {
+        return false;
+      }
+      energy += element.energy;
+      for (int a = 0; a < 6; a++) {
+        force[3 * i + a] += element.force[a];
+      }
+      sweep(i, x, pressure);
+    }
+    return true;
+  }
+
+  private void sweep(int i, double[] x, double pressure) {
+    int n = 3 * i;
+    double r1 = x[n];
+    double r2 = x[n + 3];
+    double dz = x[n + 4] - x[n + 1];
+    double area = THIRD * (r1 * r1 + r1 * r2 + r2 * r2);
+    double a1 = THIRD * (2.0 * r1 + r2);
+    double a2 = THIRD * (2.0 * r2 + r1);
+    volume += area * dz;
+    swept[n] += a1 * dz;
+    swept[n + 1] -= area;
+    swept[n + 3] += a2 * dz;
+    swept[n + 4] += area;
+    double[] t = element.tangent;
+    if (pressure != 0.0) {
+      t[0] -= pressure * 2.0 * THIRD * dz;
+      t[3] -= pressure * THIRD * dz;
+      t[6 * 3 + 3] -= pressure * 2.0 * THIRD * dz;
+      t[1] += pressure * a1;
+      t[4] -= pressure * a1;
+      t[6 + 3] += pressure * a2;
+      t[6 * 3 + 4] -= pressure * a2;
+    }
+    tangent.add(i, t);
+  }
+}
