@@ -4,9 +4,13 @@ package org.flexwright.shells.revolution;
  * A two-node element of a shell of revolution, exact for any displacement and turn, with one point
  * along the meridian (which does not lock).
  *
- * <p>Unknowns of a node: radius r, height z, turn p of the director. Strains at mid-length, with f =
- * f0 + (p1 + p2)/2: see {@link WallSection}. The reference length is the chord, so that the element
- * is free of strain at rest. Energies are for the whole turn, 2 pi.
+ * <p>Unknowns of a node: radius r, height z, turn p of the director. At mid-length the line has the
+ * stretch l and the angle a, the director the angle f = f0 + (p1 + p2)/2. The angle of shear, a - f,
+ * counts by c = sqrt(5/6): e = l cos c(a - f), g = l sin c(a - f), which is the usual share of shear
+ * for small angles and costs energy for every angle; a factor on the shear alone would let the
+ * director fall over once the wall is stretched by two. The reference length is the chord, so that
+ * the element is free of strain at rest. Energies are for the whole turn, 2 pi. Strains of the wall:
+ * see {@link WallSection}.
  *
  * <p>Work space of one solver; not thread-safe.
  */
@@ -15,6 +19,7 @@ final class ShellElement {
   private static final int N = 6;
   private static final int S = WallSection.STRAINS;
   private static final double TURN = 2.0 * Math.PI;
+  private static final double SHEAR = Math.sqrt(5.0 / 6.0);
 
   private final WallSection wall;
   private final double[] slopes = new double[S * N]; // strain by unknown
@@ -28,7 +33,12 @@ final class ShellElement {
   double r;
   double q;
   double g;
-  private double c;
+  private double cos;
+  private double stretch;
+  private double tr; // the line's direction
+  private double tz;
+  private double cosShear;
+  private double sinShear;
 
   ShellElement(WallSection wall) {
     this.wall = wall;
@@ -38,17 +48,21 @@ final class ShellElement {
   void strains(ShellMesh mesh, int i, double[] x) {
     int n = 3 * i;
     double length = mesh.length[i];
-    double rise = (x[n + 4] - x[n + 1]) / length;
     double run = (x[n + 3] - x[n]) / length;
+    double rise = (x[n + 4] - x[n + 1]) / length;
     double f = mesh.angle[i] + 0.5 * (x[n + 2] + x[n + 5]);
-    double cos = Math.cos(f);
-    double sin = Math.sin(f);
-    e = run * cos + rise * sin;
-    g = -run * sin + rise * cos;
+    cos = Math.cos(f);
+    q = Math.sin(f);
     k = mesh.sections[i].curvature() + (x[n + 5] - x[n + 2]) / length;
     r = 0.5 * (x[n] + x[n + 3]);
-    q = sin;
-    c = cos;
+    stretch = Math.sqrt(run * run + rise * rise);
+    tr = run / stretch;
+    tz = rise / stretch;
+    double shear = SHEAR * Math.atan2(rise * cos - run * q, run * cos + rise * q);
+    cosShear = Math.cos(shear);
+    sinShear = Math.sin(shear);
+    e = stretch * cosShear;
+    g = stretch * sinShear;
   }
 
   /**
@@ -97,13 +111,18 @@ final class ShellElement {
   }
 
   private void fillSlopes(double length) {
-    double a = c / length;
-    double b = q / length;
-    set(0, -a, -b, 0.5 * g, a, b, 0.5 * g);
+    line(0, cosShear, -SHEAR * sinShear, SHEAR * g, length);
     set(1, 0.0, 0.0, -1.0 / length, 0.0, 0.0, 1.0 / length);
     set(2, 0.5, 0.0, 0.0, 0.5, 0.0, 0.0);
-    set(3, 0.0, 0.0, 0.5 * c, 0.0, 0.0, 0.5 * c);
-    set(4, b, -a, -0.5 * e, -b, a, -0.5 * e);
+    set(3, 0.0, 0.0, 0.5 * cos, 0.0, 0.0, 0.5 * cos);
+    line(4, sinShear, SHEAR * cosShear, -SHEAR * e, length);
+  }
+
+  /** A strain by its slopes along the line, across it and by the director's angle. */
+  private void line(int strain, double along, double across, double turn, double length) {
+    double byR = (along * tr - across * tz) / length;
+    double byZ = (along * tz + across * tr) / length;
+    set(strain, -byR, -byZ, 0.5 * turn, byR, byZ, 0.5 * turn);
   }
 
   private void set(
@@ -120,21 +139,49 @@ final class ShellElement {
   /** What the strains' own second derivatives add to the tangent. */
   private void addCurved(double scale, double length) {
     double we = scale * wall.first[0];
-    double wq = scale * wall.first[3];
     double wg = scale * wall.first[4];
-    double run = 0.5 * (we * q + wg * c) / length; // r1 with a turn
-    double rise = 0.5 * (-we * c + wg * q) / length; // z1 with a turn
-    double turn = -0.25 * (we * e + wg * g + wq * q);
-    tangent[2] += run;
-    tangent[5] += run;
-    tangent[N + 2] += rise;
-    tangent[N + 5] += rise;
-    tangent[2 * N + 2] += turn;
-    tangent[2 * N + 3] -= run;
-    tangent[2 * N + 4] -= rise;
-    tangent[2 * N + 5] += turn;
-    tangent[3 * N + 5] -= run;
-    tangent[4 * N + 5] -= rise;
-    tangent[5 * N + 5] += turn;
+    double c = SHEAR;
+    // second derivatives along (t), across (n) the line and by the director's angle (p); the
+    // others are zero
+    double nn = (1.0 - c * c) / stretch * (we * cosShear + wg * sinShear);
+    double tp = c * (we * sinShear - wg * cosShear);
+    double np = c * c * (we * cosShear + wg * sinShear);
+    double pp = -c * c * (we * e + wg * g) - scale * wall.first[3] * q;
+    double inverse = 1.0 / length;
+    double nr = -tz * inverse;
+    double nz = tr * inverse;
+    double ur = tr * inverse;
+    double uz = tz * inverse;
+    double rr = nn * nr * nr;
+    double rz = nn * nr * nz;
+    double zz = nn * nz * nz;
+    double rp = 0.5 * (tp * ur + np * nr);
+    double zp = 0.5 * (tp * uz + np * nz);
+    double quarter = 0.25 * pp;
+    add(0, 0, rr);
+    add(0, 1, rz);
+    add(1, 1, zz);
+    add(0, 3, -rr);
+    add(0, 4, -rz);
+    add(1, 3, -rz);
+    add(1, 4, -zz);
+    add(3, 3, rr);
+    add(3, 4, rz);
+    add(4, 4, zz);
+    add(0, 2, -rp);
+    add(0, 5, -rp);
+    add(1, 2, -zp);
+    add(1, 5, -zp);
+    add(2, 3, rp);
+    add(2, 4, zp);
+    add(3, 5, rp);
+    add(4, 5, zp);
+    add(2, 2, quarter);
+    add(2, 5, quarter);
+    add(5, 5, quarter);
+  }
+
+  private void add(int a, int b, double value) {
+    tangent[N * a + b] += value;
   }
 }

@@ -53,6 +53,19 @@ final class ShellMesh {
     return length.length;
   }
 
+  /** The largest distance from the axis or along it. */
+  double size() {
+    double low = height[0];
+    double high = height[0];
+    double most = 0.0;
+    for (int i = 0; i < nodes(); i++) {
+      most = Math.max(most, radius[i]);
+      low = Math.min(low, height[i]);
+      high = Math.max(high, height[i]);
+    }
+    return Math.max(most, high - low);
+  }
+
   /** The state of rest: radius, height and turn of each node. */
   double[] rest() {
     double[] x = new double[3 * nodes()];

@@ -1,5 +1,7 @@
 package org.flexwright.shells.revolution;
 
+import java.util.Arrays;
+
 /**
  * Finds states of balance of a shell by Newton's method with one condition more for the load
  * factor.
@@ -8,8 +10,9 @@ package org.flexwright.shells.revolution;
  */
 final class ShellSolver {
 
-  private static final int MOST = 30;
-  private static final double NEAR = 1e-8; // the next step would be below the last digit
+  private static final int MOST = 25;
+  private static final double NEAR = 1e-8; // quadratic: the next step would be below the last digit
+  private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
   private final Loading loading;
@@ -17,7 +20,9 @@ final class ShellSolver {
   private final double size;
   private final double[] right;
   private final double[] along;
-  private final double[] trial;
+  private final double[] row; // slope of the controlled value
+  private final double[] marked; // where an arc starts
+  private final double[] direction; // of the arc
 
   final double[] x;
   double factor;
@@ -26,16 +31,18 @@ final class ShellSolver {
   ShellSolver(ShellModel model, Loading loading, int[] held) {
     this.model = model;
     this.loading = loading;
-    this.held = held;
+    this.held = held.clone();
     x = model.mesh.rest();
     right = new double[x.length];
     along = new double[x.length];
-    trial = new double[x.length];
-    double most = 0.0;
-    for (int i = 0; i < model.mesh.nodes(); i++) {
-      most = Math.max(most, Math.max(model.mesh.radius[i], Math.abs(model.mesh.height[i])));
-    }
-    size = most;
+    row = new double[x.length];
+    marked = x.clone();
+    direction = new double[x.length];
+    size = model.mesh.size();
+  }
+
+  ShellModel model() {
+    return model;
   }
 
   /** The controlled value in the present state. */
@@ -43,72 +50,77 @@ final class ShellSolver {
     if (control instanceof Control.Unknown u) {
       return x[u.at()];
     }
-    return control instanceof Control.Volume ? model.volume : factor;
+    if (control instanceof Control.Volume) {
+      return model.volume;
+    }
+    if (control instanceof Control.Arc) {
+      double sum = 0.0;
+      for (int i = 0; i < x.length; i++) {
+        sum += direction[i] * (x[i] - marked[i]);
+      }
+      return sum;
+    }
+    return factor;
   }
 
   /**
    * Goes to a value of the control.
    *
-   * @return whether the state was found; if not, the state is as before
+   * @return whether the state was found; if not, the state is left anywhere: restore it
    */
   boolean solve(Control control, double target) {
-    double[] start = x.clone();
-    double before = factor;
     double last = Double.POSITIVE_INFINITY;
     for (int i = 0; i < MOST; i++) {
       if (!evaluate()) {
-        break;
+        return false;
       }
       iterations++;
       double step = step(control, target);
-      if (!(step < Double.POSITIVE_INFINITY)) {
-        break;
+      if (!(step < Double.POSITIVE_INFINITY) || step > 1e3 * last) {
+        return false;
       }
       if (step < NEAR) {
         return evaluate();
       }
-      if (step > 1e3 * last && i > 5) {
-        break;
-      }
       last = step;
     }
-    System.arraycopy(start, 0, x, 0, x.length);
-    factor = before;
-    evaluate();
     return false;
   }
 
   /** Evaluates the present state with tangent and factors. */
   boolean evaluate() {
-    if (!model.at(x, loading.standing() + factor * loading.pressure())) {
+    if (!model.at(x, pressure())) {
       return false;
     }
-    double stiff = 1.0;
     for (int h : held) {
-      model.tangent.hold(h / 3, h % 3, stiff);
+      model.tangent.hold(h / 3, h % 3, 1.0);
     }
     return model.tangent.factor();
   }
 
-  /** Force left over, the negative of the slope of the potential. */
-  private void residual(double[] out) {
-    double p = loading.standing() + factor * loading.pressure();
-    for (int i = 0; i < out.length; i++) {
-      out[i] =
-          -model.force[i]
-              + p * model.swept[i]
-              + loading.held()[i]
-              + factor * loading.force()[i];
-    }
-    for (int h : held) {
-      out[h] = 0.0;
-    }
+  double pressure() {
+    return loading.standing() + factor * loading.pressure();
   }
 
+  /** Force left over, the negative of the slope of the potential. */
+  private void residual(double[] out) {
+    double p = pressure();
+    for (int i = 0; i < out.length; i++) {
+      out[i] =
+          p * model.swept[i] - model.force[i] + loading.held()[i] + factor * loading.force()[i];
+    }
+    free(out);
+  }
+
+  /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
       out[i] = loading.pressure() * model.swept[i] + loading.force()[i];
     }
+    free(out);
+  }
+
+  private void free(double[] out) {
     for (int h : held) {
       out[h] = 0.0;
     }
@@ -121,30 +133,99 @@ final class ShellSolver {
     model.tangent.solve(right);
     model.tangent.solve(along);
     double df;
-    if (control instanceof Control.Unknown u) {
-      df = (target - x[u.at()] - right[u.at()]) / along[u.at()];
-    } else if (control instanceof Control.Volume) {
-      double a = 0.0;
-      double b = 0.0;
-      for (int i = 0; i < x.length; i++) {
-        a += model.swept[i] * right[i];
-        b += model.swept[i] * along[i];
-      }
-      df = (target - model.volume - a) / b;
-    } else {
+    if (control instanceof Control.Load) {
       df = target - factor;
+    } else {
+      slope(control);
+      df = (target - value(control) - dot(row, right)) / dot(row, along);
     }
     double most = 0.0;
     for (int i = 0; i < x.length; i++) {
-      double d = right[i] + df * along[i];
-      trial[i] = d;
-      most = Math.max(most, Math.abs(d) / (i % 3 == 2 ? 1.0 : size));
+      right[i] += df * along[i];
+      most = Math.max(most, Math.abs(right[i]) / scale(i));
     }
-    double share = most > 0.2 ? 0.2 / most : 1.0;
+    double share = most > LONGEST ? LONGEST / most : 1.0;
     for (int i = 0; i < x.length; i++) {
-      x[i] += share * trial[i];
+      x[i] += share * right[i];
     }
     factor += share * df;
     return most;
+  }
+
+  private double scale(int i) {
+    return i % 3 == 2 ? 1.0 : size;
+  }
+
+  private void slope(Control control) {
+    if (control instanceof Control.Unknown u) {
+      Arrays.fill(row, 0.0);
+      row[u.at()] = 1.0;
+    } else if (control instanceof Control.Volume) {
+      System.arraycopy(model.swept, 0, row, 0, row.length);
+    } else {
+      System.arraycopy(direction, 0, row, 0, row.length);
+    }
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0.0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  /**
+   * How the load factor goes with a controlled value at the present, evaluated state.
+   *
+   * @return d factor / d value, zero at a limit point of the load
+   */
+  double rate(Control control) {
+    pattern(along);
+    model.tangent.solve(along);
+    slope(control);
+    return 1.0 / dot(row, along);
+  }
+
+  /**
+   * Marks the present, evaluated state as the start of an arc, its direction that of the path,
+   * pointing on from the arc before if there was one.
+   *
+   * @param onward whether the direction shall agree with the arc before
+   */
+  void mark(boolean onward) {
+    pattern(along);
+    model.tangent.solve(along);
+    double length = 0.0;
+    double same = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      double s = along[i] / scale(i);
+      length += s * s;
+      same += along[i] * direction[i];
+    }
+    double by = 1.0 / Math.sqrt(length);
+    if (onward && same < 0.0) {
+      by = -by;
+    }
+    for (int i = 0; i < x.length; i++) {
+      direction[i] = by * along[i] / (scale(i) * scale(i));
+      marked[i] = x[i];
+    }
+  }
+
+  /**
+   * Whether the present, evaluated state is stable while a value is controlled: no negative
+   * eigenvalue is left among the displacements that keep the value.
+   */
+  boolean stable(Control control) {
+    int negative = model.tangent.negative();
+    if (control instanceof Control.Load || negative == 0) {
+      return negative == 0;
+    }
+    if (control instanceof Control.Volume && loading.pressure() != 0.0
+        || control instanceof Control.Unknown) {
+      return negative == 1 && rate(control) < 0.0;
+    }
+    return false;
   }
 }

@@ -7,12 +7,12 @@ import org.flexwright.law.StrainEnergy;
  * The energy of a wall per length of meridian and per radian, by the five strains of its
  * mid-surface, with first and second derivatives.
  *
- * <p>Strains, in the order of the derivatives: stretch e = r' cos f + z' sin f, curvature k = f',
- * radius r, sine q = sin f of the director's angle f, shear g = -r' sin f + z' cos f.
+ * <p>Strains, in the order of the derivatives: stretch e across the director, curvature k = f',
+ * radius r, sine q = sin f of the director's angle f, shear g along the director.
  *
  * <p>A layer at reference depth d moves to depth y such that each part of the wall keeps its
  * volume: int_0^y (e - t k)(r - t q) dt = int_0^d (1 - t K)(R - t Q) dt, a cubic in y. Its stretches
- * are u = (e - y k)/(1 - d K), v = (r - y q)/(R - d Q) and sqrt(5/6) g/(1 - d K). Gauss points
+ * are u = (e - y k)/(1 - d K), v = (r - y q)/(R - d Q) and g/(1 - d K). Gauss points
  * through the wall keep the metric (1 - d K)(R - d Q).
  *
  * <p>Work space of one solver; not thread-safe.
@@ -25,7 +25,6 @@ final class WallSection {
   private static final int R = 2;
   private static final int Q = 3;
   private static final int G = 4;
-  private static final double SHEAR = Math.sqrt(5.0 / 6.0);
   private static final int MOST = 30;
   private static final double ENOUGH = 1e-8;
 
@@ -70,7 +69,7 @@ final class WallSection {
       }
       double c1 = 1.0 - d * of.curvature();
       double c2 = of.radius() - d * of.sine();
-      layer.at(eu / c1, rv / c2, SHEAR * g / c1);
+      layer.at(eu / c1, rv / c2, g / c1);
       if (!(Math.abs(layer.energy) < Double.MAX_VALUE)) {
         return false;
       }
@@ -138,7 +137,7 @@ final class WallSection {
     for (int i = 0; i < 4; i++) {
       first[i] += wu * du[i] + wv * dv[i];
     }
-    first[G] += weight * layer.s * SHEAR / c1;
+    first[G] += weight * layer.s / c1;
   }
 
   private void addSecond(
@@ -172,10 +171,10 @@ final class WallSection {
         }
         second[STRAINS * a + b] += s;
       }
-      double gs = weight * SHEAR / c1;
+      double gs = weight / c1;
       second[STRAINS * a + G] += gs * (layer.us * du[a] + layer.vs * dv[a]);
     }
-    second[STRAINS * G + G] += weight * SHEAR * SHEAR / (c1 * c1) * layer.ss;
+    second[STRAINS * G + G] += weight / (c1 * c1) * layer.ss;
   }
 
   /** Second derivative of the volume by two strains at fixed depth. */

@@ -1,0 +1,189 @@
+package org.flexwright.shells.revolution;
+
+import org.flexwright.internal.Text;
+import org.flexwright.run.Progress;
+import org.flexwright.run.RunControl;
+import org.flexwright.run.Termination;
+
+/**
+ * Follows a path of balance in steps that shorten where Newton's method fails and grow again.
+ *
+ * <p>Work space of one path; not thread-safe.
+ */
+final class PathFollower {
+
+  private static final double SHORTEST = 1.0 / 1024.0; // of a step asked for
+  private static final double LIMIT = 1e-7; // of the load: where a limit point is found
+  private static final int HALVINGS = 60;
+
+  private final ShellSolver solver;
+  private final Runnable onState;
+  private final double[] now;
+  private final double[] before;
+  private double nowFactor;
+  private double beforeFactor;
+  private double lastStep;
+
+  /**
+   * A follower from the present state of a solver, which must be in balance.
+   *
+   * @param onState called at every state found, the first included
+   */
+  PathFollower(ShellSolver solver, Runnable onState) {
+    this.solver = solver;
+    this.onState = onState;
+    now = solver.x.clone();
+    before = solver.x.clone();
+    nowFactor = solver.factor;
+    beforeFactor = solver.factor;
+  }
+
+  /** Takes the present state of the solver as the one to go on from. */
+  void settle() {
+    keep(0.0);
+    lastStep = 0.0;
+  }
+
+  private void keep(double step) {
+    System.arraycopy(now, 0, before, 0, now.length);
+    beforeFactor = nowFactor;
+    System.arraycopy(solver.x, 0, now, 0, now.length);
+    nowFactor = solver.factor;
+    lastStep = step;
+  }
+
+  /** Back to the last state found, evaluated. */
+  private void restore() {
+    System.arraycopy(now, 0, solver.x, 0, now.length);
+    solver.factor = nowFactor;
+    solver.evaluate();
+  }
+
+  /** Starts from a straight line through the last two states. */
+  private void extrapolate(double step) {
+    double share = lastStep == 0.0 ? 0.0 : step / lastStep;
+    for (int i = 0; i < now.length; i++) {
+      solver.x[i] = now[i] + share * (now[i] - before[i]);
+    }
+    solver.factor = nowFactor + share * (nowFactor - beforeFactor);
+  }
+
+  /**
+   * Follows to a value of the control.
+   *
+   * @param control what grows
+   * @param target its value at the end
+   * @param steps steps of equal length asked for, more are taken where needed
+   * @param task the name for progress
+   * @param run progress and stop request
+   * @return how it ended
+   */
+  Termination follow(Control control, double target, int steps, String task, RunControl run) {
+    double start = solver.value(control);
+    double whole = (target - start) / steps;
+    double step = whole;
+    double at = start;
+    int done = 0;
+    while (done < steps) {
+      run.progress(new Progress(task, Math.min(1.0, Math.max(0.0, (at - start) / (target - start)))));
+      if (run.stopRequested()) {
+        return Termination.stopped(done + " of " + steps + " steps");
+      }
+      double mark = start + (done + 1) * whole;
+      boolean last = Math.abs(mark - at) <= 1.0001 * Math.abs(step);
+      double next = last ? mark : at + step;
+      if (attempt(control, next, next - at)) {
+        at = next;
+        onState.run();
+        if (last) {
+          done++;
+        }
+        step = Math.copySign(Math.min(Math.abs(whole), 2.0 * Math.abs(step)), whole);
+      } else {
+        step = 0.5 * (next - at);
+        if (Math.abs(step) < SHORTEST * Math.abs(whole)) {
+          return stuck(control);
+        }
+      }
+    }
+    run.progress(new Progress(task, 1.0));
+    return Termination.completed();
+  }
+
+  private boolean attempt(Control control, double next, double step) {
+    extrapolate(step);
+    if (solver.solve(control, next)) {
+      keep(step);
+      return true;
+    }
+    restore();
+    return false;
+  }
+
+  private Termination stuck(Control control) {
+    if (control instanceof Control.Load) {
+      return new Termination(
+          Termination.Kind.LIMIT_POINT,
+          "no state of balance at a larger load than " + Text.number(solver.factor));
+    }
+    return new Termination(
+        Termination.Kind.NOT_CONVERGED,
+        "no state of balance beyond " + Text.number(solver.value(control)));
+  }
+
+  /**
+   * Follows the path by its own length until its load has passed a limit point.
+   *
+   * @param arc the length of a step, over the size of the shell
+   * @param most the most steps
+   * @return whether a limit point was found; the state is then the limit point
+   */
+  boolean limit(double arc, int most) {
+    Control control = new Control.Arc();
+    solver.mark(false);
+    double sign = Math.signum(solver.rate(control));
+    double step = arc;
+    for (int i = 0; i < most; i++) {
+      settle();
+      if (!solver.solve(control, step)) {
+        restore();
+        step *= 0.5;
+        if (step < SHORTEST * arc) {
+          return false;
+        }
+        continue;
+      }
+      if (solver.rate(control) * sign < 0.0) {
+        return bisect(control, sign, step);
+      }
+      onState.run();
+      solver.mark(true);
+      step = Math.min(arc, 2.0 * step);
+    }
+    return false;
+  }
+
+  private boolean bisect(Control control, double sign, double upper) {
+    double low = 0.0;
+    double high = upper;
+    double last = Double.NaN;
+    for (int i = 0; i < HALVINGS; i++) {
+      double mid = 0.5 * (low + high);
+      if (!solver.solve(control, mid)) {
+        restore();
+        return false;
+      }
+      if (Math.abs(solver.factor - last) <= LIMIT * Math.abs(solver.factor)
+          && high - low < 1e-3 * upper) {
+        return true;
+      }
+      last = solver.factor;
+      if (solver.rate(control) * sign > 0.0) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    return true;
+  }
+}
