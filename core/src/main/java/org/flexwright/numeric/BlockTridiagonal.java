@@ -237,9 +237,7 @@ public final class BlockTridiagonal {
       int a = B * (i - 1);
       for (int r = 0; r < B; r++) {
         x[a + B + r] -=
-            factor[u + r] * x[a]
-                + factor[u + B + r] * x[a + 1]
-                + factor[u + 2 * B + r] * x[a + 2];
+            factor[u + r] * x[a] + factor[u + B + r] * x[a + 1] + factor[u + 2 * B + r] * x[a + 2];
       }
     }
     for (int i = nodes - 1; i >= 0; i--) {
@@ -249,7 +247,8 @@ public final class BlockTridiagonal {
       double x1 = x[a + 1];
       double x2 = x[a + 2];
       for (int r = 0; r < B; r++) {
-        double v = inverse[d + B * r] * x0 + inverse[d + B * r + 1] * x1 + inverse[d + B * r + 2] * x2;
+        double v =
+            inverse[d + B * r] * x0 + inverse[d + B * r + 1] * x1 + inverse[d + B * r + 2] * x2;
         if (i + 1 < nodes) {
           v -=
               factor[d + B * r] * x[a + B]

@@ -16,6 +16,8 @@ sealed interface Control {
   /** The volume enclosed. */
   record Volume() implements Control {}
 
-  /** The length of the path of displacements, from the state and along the direction marked last. */
+  /**
+   * The length of the path of displacements, from the state and along the direction marked last.
+   */
   record Arc() implements Control {}
 }

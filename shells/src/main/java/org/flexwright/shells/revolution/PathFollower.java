@@ -15,6 +15,7 @@ final class PathFollower {
   private static final double SHORTEST = 1.0 / 1024.0; // of a step asked for
   private static final double LIMIT = 1e-7; // of the load: where a limit point is found
   private static final int HALVINGS = 60;
+  private static final double JUMP = 4.0; // times as far as the slope says
 
   private final ShellSolver solver;
   private final Runnable onState;
@@ -85,7 +86,8 @@ final class PathFollower {
     double at = start;
     int done = 0;
     while (done < steps) {
-      run.progress(new Progress(task, Math.min(1.0, Math.max(0.0, (at - start) / (target - start)))));
+      run.progress(
+          new Progress(task, Math.min(1.0, Math.max(0.0, (at - start) / (target - start)))));
       if (run.stopRequested()) {
         return Termination.stopped(done + " of " + steps + " steps");
       }
@@ -111,8 +113,11 @@ final class PathFollower {
   }
 
   private boolean attempt(Control control, double next, double step) {
+    // under a dead load Newton's method can land beyond a snap: that is another path
+    boolean dead = control instanceof Control.Load;
+    double most = dead ? JUMP * solver.speed() * Math.abs(step) : Double.POSITIVE_INFINITY;
     extrapolate(step);
-    if (solver.solve(control, next)) {
+    if (solver.solve(control, next) && solver.distance(now) <= most) {
       keep(step);
       return true;
     }

@@ -108,8 +108,16 @@ final class PlaneStretch {
   }
 
   private double pair(
-      double p11, double p12, double p21, double p22, double q11, double q12, double q21,
-      double q22, double twist, double turn) {
+      double p11,
+      double p12,
+      double p21,
+      double p22,
+      double q11,
+      double q12,
+      double q21,
+      double q22,
+      double twist,
+      double turn) {
     return h[0] * p11 * q11
         + h[4] * (p11 * q22 + p22 * q11)
         + h[2] * p22 * q22

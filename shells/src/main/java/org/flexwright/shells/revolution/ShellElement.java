@@ -5,12 +5,12 @@ package org.flexwright.shells.revolution;
  * along the meridian (which does not lock).
  *
  * <p>Unknowns of a node: radius r, height z, turn p of the director. At mid-length the line has the
- * stretch l and the angle a, the director the angle f = f0 + (p1 + p2)/2. The angle of shear, a - f,
- * counts by c = sqrt(5/6): e = l cos c(a - f), g = l sin c(a - f), which is the usual share of shear
- * for small angles and costs energy for every angle; a factor on the shear alone would let the
- * director fall over once the wall is stretched by two. The reference length is the chord, so that
- * the element is free of strain at rest. Energies are for the whole turn, 2 pi. Strains of the wall:
- * see {@link WallSection}.
+ * stretch l and the angle a, the director the angle f = f0 + (p1 + p2)/2. The angle of shear, a -
+ * f, counts by c = sqrt(5/6): e = l cos c(a - f), g = l sin c(a - f), which is the usual share of
+ * shear for small angles and costs energy for every angle; a factor on the shear alone would let
+ * the director fall over once the wall is stretched by two. The reference length is the chord, so
+ * that the element is free of strain at rest. Energies are for the whole turn, 2 pi. Strains of the
+ * wall: see {@link WallSection}.
  *
  * <p>Work space of one solver; not thread-safe.
  */
@@ -125,8 +125,7 @@ final class ShellElement {
     set(strain, -byR, -byZ, 0.5 * turn, byR, byZ, 0.5 * turn);
   }
 
-  private void set(
-      int strain, double r1, double z1, double p1, double r2, double z2, double p2) {
+  private void set(int strain, double r1, double z1, double p1, double r2, double z2, double p2) {
     int i = N * strain;
     slopes[i] = r1;
     slopes[i + 1] = z1;

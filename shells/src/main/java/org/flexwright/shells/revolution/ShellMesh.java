@@ -23,8 +23,7 @@ final class ShellMesh {
    * @param end angle at its end
    * @param thickness at mid-length of each element
    */
-  ShellMesh(
-      double[] radius, double[] height, double[] start, double[] end, double[] thickness) {
+  ShellMesh(double[] radius, double[] height, double[] start, double[] end, double[] thickness) {
     int elements = radius.length - 1;
     this.radius = radius;
     this.height = height;

@@ -187,6 +187,28 @@ final class ShellSolver {
     return 1.0 / dot(row, along);
   }
 
+  /** How fast the shell moves with the load factor at the present, evaluated state. */
+  double speed() {
+    pattern(along);
+    model.tangent.solve(along);
+    double sum = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      double s = along[i] / scale(i);
+      sum += s * s;
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** How far the present state is from another. */
+  double distance(double[] other) {
+    double sum = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      double s = (x[i] - other[i]) / scale(i);
+      sum += s * s;
+    }
+    return Math.sqrt(sum);
+  }
+
   /**
    * Marks the present, evaluated state as the start of an arc, its direction that of the path,
    * pointing on from the arc before if there was one.

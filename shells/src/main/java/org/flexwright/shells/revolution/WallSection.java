@@ -11,8 +11,8 @@ import org.flexwright.law.StrainEnergy;
  * radius r, sine q = sin f of the director's angle f, shear g along the director.
  *
  * <p>A layer at reference depth d moves to depth y such that each part of the wall keeps its
- * volume: int_0^y (e - t k)(r - t q) dt = int_0^d (1 - t K)(R - t Q) dt, a cubic in y. Its stretches
- * are u = (e - y k)/(1 - d K), v = (r - y q)/(R - d Q) and g/(1 - d K). Gauss points
+ * volume: int_0^y (e - t k)(r - t q) dt = int_0^d (1 - t K)(R - t Q) dt, a cubic in y. Its
+ * stretches are u = (e - y k)/(1 - d K), v = (r - y q)/(R - d Q) and g/(1 - d K). Gauss points
  * through the wall keep the metric (1 - d K)(R - d Q).
  *
  * <p>Work space of one solver; not thread-safe.
@@ -105,8 +105,7 @@ final class WallSection {
     return y;
   }
 
-  private void depthSlopes(
-      double y, double eu, double rv, double e, double k, double r, double q) {
+  private void depthSlopes(double y, double eu, double rv, double e, double k, double r, double q) {
     double half = 0.5 * y * y;
     double third = y * y * y / 3.0;
     double j = 1.0 / (eu * rv);
@@ -154,8 +153,7 @@ final class WallSection {
       for (int b = a; b < 4; b++) {
         double cross = gyy[a] * dy[b] + gyy[b] * dy[a] + bend * dy[a] * dy[b] + mixed(a, b, y);
         double yab = -cross * j;
-        double s =
-            uu * du[a] * du[b] + uv * (du[a] * dv[b] + du[b] * dv[a]) + vv * dv[a] * dv[b];
+        double s = uu * du[a] * du[b] + uv * (du[a] * dv[b] + du[b] * dv[a]) + vv * dv[a] * dv[b];
         s -= both * yab;
         if (a == K) {
           s -= wu * dy[b];
