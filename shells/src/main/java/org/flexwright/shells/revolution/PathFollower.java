@@ -1,5 +1,7 @@
 package org.flexwright.shells.revolution;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.flexwright.internal.Text;
 import org.flexwright.run.Progress;
 import org.flexwright.run.RunControl;
@@ -15,6 +17,7 @@ final class PathFollower {
   private static final double SHORTEST = 1.0 / 1024.0; // of a step asked for
   private static final double LIMIT = 1e-7; // of the load: where a limit point is found
   private static final int HALVINGS = 60;
+  private static final double ARC = 0.01;
   private static final double JUMP = 4.0; // times as far as the slope says
 
   private final ShellSolver solver;
@@ -24,6 +27,7 @@ final class PathFollower {
   private double nowFactor;
   private double beforeFactor;
   private double lastStep;
+  private final List<LimitPoint> limits = new ArrayList<>();
 
   /**
    * A follower from the present state of a solver, which must be in balance.
@@ -37,6 +41,19 @@ final class PathFollower {
     before = solver.x.clone();
     nowFactor = solver.factor;
     beforeFactor = solver.factor;
+  }
+
+  /**
+   * A state where the load turns round.
+   *
+   * @param factor the load factor there
+   * @param value the controlled value there
+   */
+  record LimitPoint(double factor, double value) {}
+
+  /** The limit points passed so far, in order. */
+  List<LimitPoint> limits() {
+    return limits;
   }
 
   /** Takes the present state of the solver as the one to go on from. */
@@ -85,6 +102,8 @@ final class PathFollower {
     double step = whole;
     double at = start;
     int done = 0;
+    boolean watched = !(control instanceof Control.Load);
+    double sign = watched ? Math.signum(solver.rate(control)) : 0.0;
     while (done < steps) {
       run.progress(
           new Progress(task, Math.min(1.0, Math.max(0.0, (at - start) / (target - start)))));
@@ -95,6 +114,11 @@ final class PathFollower {
       boolean last = Math.abs(mark - at) <= 1.0001 * Math.abs(step);
       double next = last ? mark : at + step;
       if (attempt(control, next, next - at)) {
+        double slope = watched ? solver.rate(control) : 0.0;
+        if (slope * sign < 0.0) {
+          turn(control, at, next, sign);
+        }
+        sign = Math.signum(slope);
         at = next;
         onState.run();
         if (last) {
@@ -125,8 +149,42 @@ final class PathFollower {
     return false;
   }
 
+  /** Notes the state between two values of the control where the load turns round. */
+  private void turn(Control control, double from, double to, double sign) {
+    double low = from;
+    double high = to;
+    double best = Double.NaN;
+    for (int i = 0; i < HALVINGS; i++) {
+      double mid = 0.5 * (low + high);
+      if (!solver.solve(control, mid)) {
+        break;
+      }
+      boolean same = Math.abs(solver.factor - best) <= LIMIT * Math.abs(solver.factor);
+      best = solver.factor;
+      if (solver.rate(control) * sign > 0.0) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+      if (same && high - low <= 1e-3 * Math.abs(to - from)) {
+        break;
+      }
+    }
+    if (!Double.isNaN(best)) {
+      limits.add(new LimitPoint(best, 0.5 * (low + high)));
+    }
+    restore();
+  }
+
   private Termination stuck(Control control) {
     if (control instanceof Control.Load) {
+      if (limit(ARC, 200)) {
+        limits.add(new LimitPoint(solver.factor, solver.factor));
+        settle();
+        onState.run();
+      } else {
+        restore();
+      }
       return new Termination(
           Termination.Kind.LIMIT_POINT,
           "no state of balance at a larger load than " + Text.number(solver.factor));
@@ -179,7 +237,7 @@ final class PathFollower {
         return false;
       }
       if (Math.abs(solver.factor - last) <= LIMIT * Math.abs(solver.factor)
-          && high - low < 1e-3 * upper) {
+          && Math.abs(high - low) <= 1e-3 * Math.abs(upper)) {
         return true;
       }
       last = solver.factor;

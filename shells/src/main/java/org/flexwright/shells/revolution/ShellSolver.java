@@ -15,8 +15,8 @@ final class ShellSolver {
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
-  private final Loading loading;
-  private final int[] held;
+  private Loading loading;
+  private int[] held;
   private final double size;
   private final double[] right;
   private final double[] along;
@@ -39,6 +39,13 @@ final class ShellSolver {
     marked = x.clone();
     direction = new double[x.length];
     size = model.mesh.size();
+  }
+
+  /** Goes on under another loading from the present state. */
+  void load(Loading by, double from, int... holding) {
+    loading = by;
+    factor = from;
+    held = holding.clone();
   }
 
   ShellModel model() {

@@ -189,8 +189,8 @@ final class WallSection {
     return 0.0;
   }
 
-  /** Depth and stretches of a layer for output: y, u, v, largest principal stretch. */
-  void layerAt(Section of, double d, double e, double k, double r, double q, double[] out) {
+  /** Depth, meridian stretch and hoop stretch of a layer, for output. */
+  static void layerAt(Section of, double d, double e, double k, double r, double q, double[] out) {
     double y = depth(of.volume(d), d, e, k, r, q, of.radius());
     out[0] = y;
     out[1] = (e - y * k) / (1.0 - d * of.curvature());

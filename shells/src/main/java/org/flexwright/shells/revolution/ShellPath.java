@@ -1,0 +1,85 @@
+package org.flexwright.shells.revolution;
+
+import java.util.List;
+import org.flexwright.evidence.Caveat;
+import org.flexwright.response.Channel;
+import org.flexwright.response.LoadPath;
+import org.flexwright.run.Termination;
+
+/**
+ * The path of a shell: every state found, how it ended, where the load turned round.
+ *
+ * @param states the states, that of rest first
+ * @param limits the limit points passed
+ * @param termination how it ended; if not complete, the states before are kept
+ * @param caveats what must be said about them
+ */
+public record ShellPath(
+    List<ShellState> states, List<Limit> limits, Termination termination, List<Caveat> caveats) {
+
+  /**
+   * A state where the load turns round.
+   *
+   * @param leg the leg it was found on, from 0
+   * @param load the force in newtons or pressure in pascals there
+   * @param driven the driven value there, in SI units
+   */
+  public record Limit(int leg, double load, double driven) {}
+
+  /**
+   * Keeps the lists from being changed.
+   *
+   * @param states the states, that of rest first
+   * @param limits the limit points passed
+   * @param termination how it ended
+   * @param caveats what must be said about them
+   */
+  public ShellPath {
+    states = List.copyOf(states);
+    limits = List.copyOf(limits);
+    caveats = List.copyOf(caveats);
+  }
+
+  /**
+   * The last state.
+   *
+   * @return the state
+   */
+  public ShellState last() {
+    return states.get(states.size() - 1);
+  }
+
+  /**
+   * Travel, force, pressure, volume and peak strain of all states.
+   *
+   * @return the path of these figures
+   */
+  public LoadPath figures() {
+    LoadPath.Builder path =
+        LoadPath.of(
+            states.size(),
+            Channel.TRAVEL,
+            Channel.FORCE,
+            Channel.PRESSURE,
+            Channel.VOLUME,
+            Channel.STRAIN);
+    for (ShellState s : states) {
+      path.add(
+          s.travel().m(),
+          s.force().newtons(),
+          s.pressure().pa(),
+          s.volume().m3(),
+          s.peak().strain());
+    }
+    return path.end(termination);
+  }
+
+  /** One readable line. */
+  @Override
+  public String toString() {
+    return states.size()
+        + " states to "
+        + last()
+        + (termination.complete() ? "" : " (" + termination + ")");
+  }
+}

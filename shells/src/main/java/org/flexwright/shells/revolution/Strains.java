@@ -1,0 +1,37 @@
+package org.flexwright.shells.revolution;
+
+import org.flexwright.law.classical.NeoHookean;
+import org.flexwright.quantity.Pressure;
+
+/** The strains of both faces of a shell. Work space; not thread-safe. */
+final class Strains {
+
+  private final ShellMesh mesh;
+  private final ShellElement element =
+      new ShellElement(new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1)); // strains only
+  private final double[] layer = new double[3];
+
+  Strains(ShellMesh mesh) {
+    this.mesh = mesh;
+  }
+
+  /** The largest tensile strain of either face of any element. */
+  ShellState.Peak peak(double[] x) {
+    ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, false);
+    for (int i = 0; i < mesh.elements(); i++) {
+      element.strains(mesh, i, x);
+      WallSection.Section rest = mesh.sections[i];
+      for (int side = -1; side <= 1; side += 2) {
+        WallSection.layerAt(
+            rest, 0.5 * side * rest.thickness(), element.e, element.k, element.r, element.q, layer);
+        boolean inner = side * Math.sin(mesh.angle[i]) > 0.0;
+        for (int way = 1; way <= 2; way++) {
+          if (layer[way] - 1.0 > peak.strain()) {
+            peak = new ShellState.Peak(layer[way] - 1.0, i, inner, way == 2);
+          }
+        }
+      }
+    }
+    return peak;
+  }
+}
