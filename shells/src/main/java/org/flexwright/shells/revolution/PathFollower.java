@@ -27,6 +27,7 @@ final class PathFollower {
   private double nowFactor;
   private double beforeFactor;
   private double lastStep;
+  private double[] pressed;
   private final List<LimitPoint> limits = new ArrayList<>();
 
   /**
@@ -41,6 +42,7 @@ final class PathFollower {
     before = solver.x.clone();
     nowFactor = solver.factor;
     beforeFactor = solver.factor;
+    pressed = solver.model().contact.multipliers();
   }
 
   /**
@@ -67,6 +69,7 @@ final class PathFollower {
     beforeFactor = nowFactor;
     System.arraycopy(solver.x, 0, now, 0, now.length);
     nowFactor = solver.factor;
+    pressed = solver.model().contact.multipliers();
     lastStep = step;
   }
 
@@ -74,6 +77,7 @@ final class PathFollower {
   private void restore() {
     System.arraycopy(now, 0, solver.x, 0, now.length);
     solver.factor = nowFactor;
+    solver.model().contact.restore(pressed);
     solver.evaluate();
   }
 

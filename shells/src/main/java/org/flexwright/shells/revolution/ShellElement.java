@@ -18,16 +18,22 @@ final class ShellElement {
 
   private static final int N = 6;
   private static final int S = WallSection.STRAINS;
+  static final int ALL = 7; // e, k, r, q, g, height, angle
   private static final double TURN = 2.0 * Math.PI;
   private static final double SHEAR = Math.sqrt(5.0 / 6.0);
 
   private final WallSection wall;
-  private final double[] slopes = new double[S * N]; // strain by unknown
-  private final double[] product = new double[S * N];
+  private final double[] slopes = new double[ALL * N]; // strain by unknown
+  private final double[] product = new double[ALL * N];
+  private final double[] first = new double[ALL];
+  private final double[] second = new double[ALL * ALL];
+  private final double[] all = new double[ALL];
+  private final Contact contact;
 
   final double[] force = new double[N];
   final double[] tangent = new double[N * N]; // upper half
   double energy;
+  double touching; // potential of the contact pressure
   double e;
   double k;
   double r;
@@ -40,8 +46,9 @@ final class ShellElement {
   private double cosShear;
   private double sinShear;
 
-  ShellElement(WallSection wall) {
+  ShellElement(WallSection wall, Contact contact) {
     this.wall = wall;
+    this.contact = contact;
   }
 
   /** Strains of element i in state x. */
@@ -78,21 +85,28 @@ final class ShellElement {
     double length = mesh.length[i];
     double scale = TURN * length;
     energy = scale * wall.energy;
+    touching = 0.0;
     fillSlopes(length);
-    double[] first = wall.first;
+    int used = S;
+    System.arraycopy(wall.first, 0, first, 0, S);
+    if (contact.none()) {
+      System.arraycopy(wall.second, 0, second, 0, S * S);
+    } else {
+      used = ALL;
+      touch(mesh, i, x, scale);
+    }
     for (int a = 0; a < N; a++) {
       double sum = 0.0;
-      for (int s = 0; s < S; s++) {
+      for (int s = 0; s < used; s++) {
         sum += first[s] * slopes[N * s + a];
       }
       force[a] = scale * sum;
     }
-    double[] second = wall.second;
-    for (int s = 0; s < S; s++) {
+    for (int s = 0; s < used; s++) {
       for (int a = 0; a < N; a++) {
         double sum = 0.0;
-        for (int t = 0; t < S; t++) {
-          sum += second[S * s + t] * slopes[N * t + a];
+        for (int t = 0; t < used; t++) {
+          sum += second[used * s + t] * slopes[N * t + a];
         }
         product[N * s + a] = sum;
       }
@@ -100,7 +114,7 @@ final class ShellElement {
     for (int a = 0; a < N; a++) {
       for (int b = a; b < N; b++) {
         double sum = 0.0;
-        for (int s = 0; s < S; s++) {
+        for (int s = 0; s < used; s++) {
           sum += slopes[N * s + a] * product[N * s + b];
         }
         tangent[N * a + b] = scale * sum;
@@ -110,7 +124,32 @@ final class ShellElement {
     return true;
   }
 
+  /** Widens the derivatives to height and angle and adds what obstacles do. */
+  private void touch(ShellMesh mesh, int i, double[] x, double scale) {
+    for (int a = 0; a < ALL; a++) {
+      for (int b = 0; b < ALL; b++) {
+        second[ALL * a + b] = a < S && b < S ? wall.second[S * a + b] : 0.0;
+      }
+    }
+    first[S] = 0.0;
+    first[S + 1] = 0.0;
+    all[0] = e;
+    all[1] = k;
+    all[2] = r;
+    all[3] = q;
+    all[4] = g;
+    all[5] = 0.5 * (x[3 * i + 1] + x[3 * i + 4]);
+    all[6] = mesh.angle[i] + 0.5 * (x[3 * i + 2] + x[3 * i + 5]);
+    WallSection.Section rest = mesh.sections[i];
+    for (int side = -1; side <= 1; side += 2) {
+      wall.face(rest, 0.5 * side * rest.thickness(), e, k, r, q);
+      touching += scale * contact.add(i, side, wall, all, first, second);
+    }
+  }
+
   private void fillSlopes(double length) {
+    set(5, 0.0, 0.5, 0.0, 0.0, 0.5, 0.0);
+    set(6, 0.0, 0.0, 0.5, 0.0, 0.0, 0.5);
     line(0, cosShear, -SHEAR * sinShear, SHEAR * g, length);
     set(1, 0.0, 0.0, -1.0 / length, 0.0, 0.0, 1.0 / length);
     set(2, 0.5, 0.0, 0.0, 0.5, 0.0, 0.0);
@@ -137,15 +176,15 @@ final class ShellElement {
 
   /** What the strains' own second derivatives add to the tangent. */
   private void addCurved(double scale, double length) {
-    double we = scale * wall.first[0];
-    double wg = scale * wall.first[4];
+    double we = scale * first[0];
+    double wg = scale * first[4];
     double c = SHEAR;
     // second derivatives along (t), across (n) the line and by the director's angle (p); the
     // others are zero
     double nn = (1.0 - c * c) / stretch * (we * cosShear + wg * sinShear);
     double tp = c * (we * sinShear - wg * cosShear);
     double np = c * c * (we * cosShear + wg * sinShear);
-    double pp = -c * c * (we * e + wg * g) - scale * wall.first[3] * q;
+    double pp = -c * c * (we * e + wg * g) - scale * first[3] * q;
     double inverse = 1.0 / length;
     double nr = -tz * inverse;
     double nz = tr * inverse;

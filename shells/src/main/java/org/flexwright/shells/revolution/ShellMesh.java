@@ -52,6 +52,15 @@ final class ShellMesh {
     return length.length;
   }
 
+  /** The thinnest wall. */
+  double thinnest() {
+    double thin = Double.POSITIVE_INFINITY;
+    for (WallSection.Section s : sections) {
+      thin = Math.min(thin, s.thickness());
+    }
+    return thin;
+  }
+
   /** The largest distance from the axis or along it. */
   double size() {
     double low = height[0];

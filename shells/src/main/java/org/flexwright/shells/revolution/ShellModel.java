@@ -1,6 +1,7 @@
 package org.flexwright.shells.revolution;
 
 import java.util.Arrays;
+import java.util.List;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.numeric.BlockTridiagonal;
 
@@ -15,19 +16,27 @@ import org.flexwright.numeric.BlockTridiagonal;
  */
 final class ShellModel {
 
+  private static final double STIFF = 10.0; // times modulus over wall: soft enough to converge
   private static final double THIRD = Math.PI / 3.0;
 
   final ShellMesh mesh;
   final BlockTridiagonal tangent;
   final double[] force; // slope of the stored energy
   final double[] swept; // slope of the volume
+  final Contact contact;
   private final ShellElement element;
   double energy;
+  double touching;
   double volume;
 
   ShellModel(ShellMesh mesh, StrainEnergy law, int layers) {
+    this(mesh, law, layers, List.of());
+  }
+
+  ShellModel(ShellMesh mesh, StrainEnergy law, int layers, List<Obstacle> obstacles) {
     this.mesh = mesh;
-    element = new ShellElement(new WallSection(law, layers));
+    contact = new Contact(mesh, obstacles, STIFF * law.youngModulus() / mesh.thinnest());
+    element = new ShellElement(new WallSection(law, layers), contact);
     tangent = new BlockTridiagonal(mesh.nodes());
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
@@ -40,6 +49,7 @@ final class ShellModel {
    */
   boolean at(double[] x, double pressure) {
     energy = 0.0;
+    touching = 0.0;
     volume = 0.0;
     Arrays.fill(force, 0.0);
     Arrays.fill(swept, 0.0);
@@ -49,6 +59,7 @@ final class ShellModel {
         return false;
       }
       energy += element.energy;
+      touching += element.touching;
       for (int a = 0; a < 6; a++) {
         force[3 * i + a] += element.force[a];
       }

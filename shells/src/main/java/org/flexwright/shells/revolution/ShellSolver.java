@@ -12,6 +12,7 @@ final class ShellSolver {
 
   private static final int MOST = 25;
   private static final double NEAR = 1e-8; // quadratic: the next step would be below the last digit
+  private static final double CLOSE = 1e-4; // of the thinnest wall: gap left at a pressed face
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
@@ -76,6 +77,24 @@ final class ShellSolver {
    * @return whether the state was found; if not, the state is left anywhere: restore it
    */
   boolean solve(Control control, double target) {
+    if (!newton(control, target)) {
+      return false;
+    }
+    if (model.contact.none()) {
+      return true;
+    }
+    for (int i = 0; i < MOST; i++) {
+      if (model.contact.update() <= CLOSE * model.mesh.thinnest()) {
+        return true;
+      }
+      if (!newton(control, target)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  private boolean newton(Control control, double target) {
     double last = Double.POSITIVE_INFINITY;
     for (int i = 0; i < MOST; i++) {
       if (!evaluate()) {

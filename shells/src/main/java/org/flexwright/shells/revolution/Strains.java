@@ -1,5 +1,6 @@
 package org.flexwright.shells.revolution;
 
+import java.util.List;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Pressure;
 
@@ -7,12 +8,13 @@ import org.flexwright.quantity.Pressure;
 final class Strains {
 
   private final ShellMesh mesh;
-  private final ShellElement element =
-      new ShellElement(new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1)); // strains only
+  private final ShellElement element; // for its strains only
   private final double[] layer = new double[3];
 
   Strains(ShellMesh mesh) {
     this.mesh = mesh;
+    WallSection wall = new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1);
+    element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
   }
 
   /** The largest tensile strain of either face of any element. */

@@ -35,7 +35,9 @@ final class WallSection {
   // first derivatives of y, u, v by e, k, r, q and second ones of y by pairs
   private final double[] gy = new double[4];
   private final double[] gyy = new double[4];
-  private final double[] dy = new double[4];
+  final double[] dy = new double[4];
+  final double[] depthCurved = new double[16];
+  double depth;
   private final double[] du = new double[4];
   private final double[] dv = new double[4];
 
@@ -187,6 +189,24 @@ final class WallSection {
       return y * y * y / 3.0;
     }
     return 0.0;
+  }
+
+  /** Depth of a layer with its slopes and curvatures by e, k, r, q. */
+  void face(Section of, double d, double e, double k, double r, double q) {
+    double y = depth(of.volume(d), d, e, k, r, q, of.radius());
+    double eu = e - y * k;
+    double rv = r - y * q;
+    depthSlopes(y, eu, rv, e, k, r, q);
+    depth = y;
+    double j = 1.0 / (eu * rv);
+    double bend = -(k * rv + q * eu);
+    for (int a = 0; a < 4; a++) {
+      for (int b = a; b < 4; b++) {
+        double cross = gyy[a] * dy[b] + gyy[b] * dy[a] + bend * dy[a] * dy[b] + mixed(a, b, y);
+        depthCurved[4 * a + b] = -cross * j;
+        depthCurved[4 * b + a] = -cross * j;
+      }
+    }
   }
 
   /** Depth, meridian stretch and hoop stretch of a layer, for output. */
