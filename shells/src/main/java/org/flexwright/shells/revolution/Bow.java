@@ -1,0 +1,105 @@
+package org.flexwright.shells.revolution;
+
+import java.util.Arrays;
+import org.apache.commons.math3.analysis.interpolation.HermiteInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.flexwright.internal.Require;
+
+/**
+ * A curve given by any parameter, made to run by its arc length: Gauss quadrature over a fine
+ * table, cubic Hermite polynomials back to the parameter. Immutable.
+ */
+final class Bow implements Curve {
+
+  private static final int POINTS = 8;
+  private static final double SLOWEST = 1e-6;
+
+  /** A curve by a parameter. */
+  interface Track {
+    /** Radius, height, their first and their second derivatives. */
+    double[] at(double u);
+  }
+
+  private final Track track;
+  private final double[] knots; // arc length
+  private final double[] angles; // unwrapped, at the knots
+  private final PolynomialSplineFunction parameter;
+  private final double sharpest;
+
+  /**
+   * A curve.
+   *
+   * @param track the curve by its parameter
+   * @param table parameters from the start to the end, fine enough for a cubic between
+   * @param heading the angle before it, to which the first angle is near
+   */
+  Bow(Track track, double[] table, double heading) {
+    this.track = track;
+    knots = new double[table.length];
+    angles = new double[table.length];
+    double[] speed = new double[table.length];
+    PolynomialFunction[] back = new PolynomialFunction[table.length - 1];
+    double most = 0.0;
+    for (int i = 0; i < table.length; i++) {
+      double[] d = track.at(table[i]);
+      speed[i] = Math.hypot(d[2], d[3]);
+      angles[i] = Spot.near(Math.atan2(d[3], d[2]), i == 0 ? heading : angles[i - 1]);
+      most = Math.max(most, Math.abs(curvature(d)));
+      if (i > 0) {
+        double step = arc(table[i - 1], table[i]);
+        knots[i] = knots[i - 1] + step;
+        HermiteInterpolator cubic = new HermiteInterpolator();
+        cubic.addSamplePoint(0.0, new double[] {table[i - 1]}, new double[] {1.0 / speed[i - 1]});
+        cubic.addSamplePoint(step, new double[] {table[i]}, new double[] {1.0 / speed[i]});
+        back[i - 1] = cubic.getPolynomials()[0];
+      }
+    }
+    double mean = length() / (table[table.length - 1] - table[0]);
+    double slowest = Arrays.stream(speed).min().orElse(0.0);
+    Require.that(
+        slowest > SLOWEST * mean,
+        "curve",
+        "a curve with a cusp",
+        "points that the curve passes in turn",
+        "give points nearer to each other");
+    parameter = new PolynomialSplineFunction(knots, back);
+    sharpest = most;
+  }
+
+  private static double curvature(double[] d) {
+    double v = Math.hypot(d[2], d[3]);
+    return (d[2] * d[5] - d[3] * d[4]) / (v * v * v);
+  }
+
+  private double arc(double from, double to) {
+    double[] x = Gauss.points(POINTS);
+    double[] w = Gauss.weights(POINTS);
+    double half = 0.5 * (to - from);
+    double sum = 0.0;
+    for (int i = 0; i < POINTS; i++) {
+      double[] d = track.at(from + half * (1.0 + x[i]));
+      sum += w[i] * Math.hypot(d[2], d[3]);
+    }
+    return half * sum;
+  }
+
+  @Override
+  public double length() {
+    return knots[knots.length - 1];
+  }
+
+  @Override
+  public Spot at(double s) {
+    double inside = Math.min(Math.max(s, 0.0), length());
+    double[] d = track.at(parameter.value(inside));
+    int i = Arrays.binarySearch(knots, inside);
+    double near = angles[i >= 0 ? i : -i - 2];
+    return new Spot(d[0], d[1], Spot.near(Math.atan2(d[3], d[2]), near), curvature(d));
+  }
+
+  @Override
+  public double sharpest() {
+    return sharpest;
+  }
+}
