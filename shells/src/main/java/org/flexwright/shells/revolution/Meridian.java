@@ -2,6 +2,7 @@ package org.flexwright.shells.revolution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
@@ -243,6 +244,18 @@ public final class Meridian {
   }
 
   /**
+   * The wall as a closed surface of triangles, to be written for printing.
+   *
+   * @param tolerance how far a triangle may leave the true surface
+   * @return the triangles
+   * @throws org.flexwright.InvalidInputException if the tolerance is not above 0 or so small that
+   *     there would be too many triangles
+   */
+  public Triangles triangles(Length tolerance) {
+    return Triangles.of(solid, tolerance.m());
+  }
+
+  /**
    * The mesh of the middle of the wall.
    *
    * @param fineness sizes are divided by it; 1 is the usual one
@@ -267,7 +280,7 @@ public final class Meridian {
         + usual
         + (zones.isEmpty() ? "" : " and " + zones.size() + " zones")
         + ", drawn by its "
-        + drawn.toString().toLowerCase(java.util.Locale.ROOT)
+        + drawn.toString().toLowerCase(Locale.ROOT)
         + " face";
   }
 }

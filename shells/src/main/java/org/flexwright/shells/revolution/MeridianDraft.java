@@ -25,6 +25,7 @@ import org.flexwright.quantity.Length;
 public final class MeridianDraft {
 
   private static final double ROUND = 1e-6;
+  private static final double LEAST = 1e-9;
 
   private final double r;
   private final double z;
@@ -98,7 +99,7 @@ public final class MeridianDraft {
 
   private void notEmpty(double length, double scale) {
     Require.that(
-        length > 1e-9 * scale,
+        length > LEAST * scale,
         "length of " + place(),
         Text.number(length) + " m",
         "above 0",
@@ -150,20 +151,9 @@ public final class MeridianDraft {
   public MeridianDraft arcTo(Length toR, Length toZ) {
     endAt(toR);
     double heading = tangent("arc");
-    double dr = toR.m() - r;
-    double dz = toZ.m() - z;
-    double chord = Math.hypot(dr, dz);
-    notEmpty(chord, Math.abs(r) + Math.abs(toR.m()));
-    double half = Spot.near(Math.atan2(dz, dr) - heading, 0.0);
-    Require.that(
-        Math.abs(half) < Math.PI * (1.0 - ROUND),
-        "end of " + place(),
-        "straight behind its start",
-        "a point that an arc can reach",
-        "");
-    double curvature = 2.0 * Math.sin(half) / chord;
-    double length = Math.abs(half) < ROUND ? chord : 2.0 * half / curvature;
-    return with(toR.m(), toZ.m(), List.of(new Curve.Arc(r, z, heading, curvature, length)));
+    notEmpty(Math.hypot(toR.m() - r, toZ.m() - z), r + toR.m());
+    Spot from = new Spot(r, z, heading, 0.0);
+    return with(toR.m(), toZ.m(), List.of(Shapes.arc(from, toR.m(), toZ.m(), place())));
   }
 
   /**
@@ -205,28 +195,10 @@ public final class MeridianDraft {
    */
   public MeridianDraft arcAbout(Length centreR, Length centreZ, Length toR, Length toZ) {
     endAt(toR);
-    double radius = Math.hypot(r - centreR.m(), z - centreZ.m());
-    double other = Math.hypot(toR.m() - centreR.m(), toZ.m() - centreZ.m());
-    Require.that(
-        Math.abs(radius - other) <= ROUND * radius && radius > 0.0,
-        "end of " + place(),
-        Text.number(1e3 * other) + " mm from the centre of its arc",
-        () -> "as far as its start, " + Text.number(1e3 * radius) + " mm",
-        "move the centre or the end");
-    double from = Math.atan2(z - centreZ.m(), r - centreR.m());
-    double turn = Spot.near(Math.atan2(toZ.m() - centreZ.m(), toR.m() - centreR.m()) - from, 0.0);
-    notEmpty(Math.abs(turn) * radius, r + toR.m());
-    Require.that(
-        Math.abs(turn) < Math.PI * (1.0 - ROUND),
-        "turn of " + place(),
-        "half a turn",
-        "less, since both ways are as short",
-        "use two arcs, or a bend");
-    double angle = from + Math.copySign(0.5 * Math.PI, turn);
-    double first = Spot.near(angle, heading(Spot.near(angle, 0.0)));
-    double curvature = Math.signum(turn) / radius;
-    return with(
-        toR.m(), toZ.m(), List.of(new Curve.Arc(r, z, first, curvature, Math.abs(turn) * radius)));
+    Spot centre = new Spot(centreR.m(), centreZ.m(), 0.0, 0.0);
+    Spot from = new Spot(r, z, heading(Double.NaN), 0.0);
+    Curve arc = Shapes.arcAbout(centre, from, toR.m(), toZ.m(), place());
+    return with(toR.m(), toZ.m(), List.of(arc));
   }
 
   /**

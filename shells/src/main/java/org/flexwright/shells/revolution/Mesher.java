@@ -9,13 +9,14 @@ import org.flexwright.internal.Require;
  *
  * <p>Size at fineness 1: a sixth of the decay length sqrt(R t) with the hoop radius R = r/sin f (at
  * most the largest radius), a fortieth of the whole length, 5 degrees of turn, at ends, corners and
- * wall steps half a wall, in a step an eighth of it. Sizes grow by {@link #GROWTH} at most from one
- * element to the next.
+ * wall steps half a wall, in a step an eighth of it; a few per cent more where whole numbers of
+ * elements ask for it. Sizes grow by {@link #GROWTH} at most from one element to the next.
  */
 final class Mesher {
 
   static final double GROWTH = 1.3;
-  private static final double SLOPE = 0.19; // exp(0.19) = 1.21, the rest for rounding the counts
+  private static final double SLOPE = 0.15; // exp(0.15) = 1.16
+  private static final double LONGER = 1.07; // than asked for, so that rounding comes to rest
   private static final double DECAYS = 6.0;
   private static final double WHOLE = 40.0;
   private static final double TURN = Math.toRadians(5.0);
@@ -24,7 +25,8 @@ final class Mesher {
   private static final int LOOKS = 33;
   private static final int PER_ELEMENT = 8;
   private static final int MOST = 1_000_000;
-  private static final int PASSES = 60;
+  private static final int PASSES = 30;
+  private static final int ROUNDS = 5;
 
   private final Layer middle;
   private final DrawnLine line;
@@ -55,7 +57,7 @@ final class Mesher {
         double mean = 0.5 * (1.0 / size[i - 1] + 1.0 / size[i]);
         sum[i] = sum[i - 1] + (x[i] - x[i - 1]) * mean;
       }
-      count = Math.max(1, (int) Math.ceil(sum[s.length - 1] - 1e-9));
+      count = Math.max(1, (int) Math.ceil(sum[s.length - 1] / LONGER));
     }
 
     double stretch() {
@@ -112,21 +114,10 @@ final class Mesher {
       x = made.x[made.x.length - 1];
       all.add(made);
     }
-    limitEdges(all);
-    for (int pass = 0; pass < PASSES; pass++) {
-      smooth(all);
-      for (Samples a : all) {
-        a.integrate();
-      }
-      if (even(all)) {
-        break;
-      }
-      for (Samples a : all) {
-        double by = a.stretch();
-        for (int i = 0; i < a.size.length; i++) {
-          a.size[i] *= by;
-        }
-      }
+    boolean done = settle(all);
+    for (int round = 0; round < ROUNDS && (round == 0 || !done); round++) {
+      all = again(all);
+      done = settle(all);
     }
     double[][] cuts = new double[all.size()][];
     for (int i = 0; i < cuts.length; i++) {
@@ -135,8 +126,46 @@ final class Mesher {
     return mesh(cuts);
   }
 
+  /** Sizes and counts that suit each other; whether the growth is kept. */
+  private boolean settle(List<Samples> all) {
+    limitEdges(all);
+    for (int pass = 0; pass < PASSES; pass++) {
+      smooth(all);
+      for (Samples a : all) {
+        a.integrate();
+      }
+      if (even(all)) {
+        return true;
+      }
+      for (Samples a : all) {
+        double by = Math.min(1.0, a.stretch());
+        for (int i = 0; i < a.size.length; i++) {
+          a.size[i] *= by;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** New samples within the elements found. */
+  private List<Samples> again(List<Samples> all) {
+    List<Samples> out = new ArrayList<>();
+    for (Samples a : all) {
+      double[] cuts = a.cuts(a.s);
+      int per = Math.max(PER_ELEMENT, LOOKS / a.count);
+      Samples b = new Samples(a.span, per * a.count + 1);
+      for (int i = 0; i < b.s.length - 1; i++) {
+        double from = cuts[i / per];
+        b.s[i] = from + (cuts[i / per + 1] - from) * (i % per) / per;
+      }
+      b.s[b.s.length - 1] = a.span.to();
+      out.add(fill(b, a.x[0]));
+    }
+    return out;
+  }
+
   private Samples samples(Layer.Span span, double x0) {
-    Samples few = fill(new Samples(span, LOOKS), x0);
+    Samples few = fill(even(span, LOOKS), x0);
     double least = edge(span, span.from());
     least = Math.min(least, edge(span, span.to()));
     for (double h : few.size) {
@@ -150,7 +179,15 @@ final class Mesher {
         "one of over a hundred thousand elements at " + line.place(span.curve(), span.from()),
         "a wall that is not so thin against the line",
         "lower the fineness or make the wall thicker");
-    return fill(new Samples(span, n), x0);
+    return fill(even(span, n), x0);
+  }
+
+  private static Samples even(Layer.Span span, int n) {
+    Samples a = new Samples(span, n);
+    for (int i = 0; i < n; i++) {
+      a.s[i] = part(span, i, n);
+    }
+    return a;
   }
 
   private Samples fill(Samples a, double x0) {
@@ -158,7 +195,6 @@ final class Mesher {
     Spot[] at = new Spot[n];
     a.x[0] = x0;
     for (int i = 0; i < n; i++) {
-      a.s[i] = part(a.span, i, n);
       at[i] = middle.at(a.span, a.s[i]);
       if (i > 0) {
         a.x[i] = a.x[i - 1] + at[i].distance(at[i - 1].r(), at[i - 1].z());
