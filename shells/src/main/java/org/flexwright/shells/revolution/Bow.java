@@ -8,7 +8,7 @@ import org.flexwright.internal.Require;
 
 /**
  * A curve given by any parameter, made to run by its arc length: Gauss quadrature over a fine
- * table, cubic Hermite polynomials back to the parameter. Immutable.
+ * table, quintic Hermite polynomials back to the parameter. Immutable.
  */
 final class Bow implements Curve {
 
@@ -25,22 +25,29 @@ final class Bow implements Curve {
   private final double[] knots; // arc length
   private final double[] angles; // unwrapped, at the knots
   private final PolynomialSplineFunction parameter;
+  private final double[] joints;
   private final double sharpest;
+  private final double first; // parameter
+  private final double last;
 
   /**
    * A curve.
    *
    * @param track the curve by its parameter
-   * @param table parameters from the start to the end, fine enough for a cubic between
+   * @param table parameters from the start to the end, fine enough for a quintic between
+   * @param each places of the table from one kink of the curvature to the next
    * @param heading the angle before it, to which the first angle is near
    */
-  Bow(Track track, double[] table, double heading) {
+  Bow(Track track, double[] table, int each, double heading) {
     this.track = track;
+    first = table[0];
+    last = table[table.length - 1];
     knots = new double[table.length];
     angles = new double[table.length];
     double[] speed = new double[table.length];
     PolynomialFunction[] back = new PolynomialFunction[table.length - 1];
     double most = 0.0;
+    double[] before = track.at(table[0]);
     for (int i = 0; i < table.length; i++) {
       double[] d = track.at(table[i]);
       speed[i] = Math.hypot(d[2], d[3]);
@@ -49,13 +56,16 @@ final class Bow implements Curve {
       if (i > 0) {
         double step = arc(table[i - 1], table[i]);
         knots[i] = knots[i - 1] + step;
-        HermiteInterpolator cubic = new HermiteInterpolator();
-        cubic.addSamplePoint(0.0, new double[] {table[i - 1]}, new double[] {1.0 / speed[i - 1]});
-        cubic.addSamplePoint(step, new double[] {table[i]}, new double[] {1.0 / speed[i]});
-        back[i - 1] = cubic.getPolynomials()[0];
+        HermiteInterpolator quintic = new HermiteInterpolator();
+        quintic.addSamplePoint(0.0, alone(table[i - 1]), slope(before), bend(before));
+        quintic.addSamplePoint(step, alone(table[i]), slope(d), bend(d));
+        back[i - 1] = quintic.getPolynomials()[0];
       }
+      before = d;
     }
-    double mean = length() / (table[table.length - 1] - table[0]);
+    joints = new double[(table.length - 2) / each];
+    Arrays.setAll(joints, i -> knots[(i + 1) * each]);
+    double mean = length() / (last - first);
     double slowest = Arrays.stream(speed).min().orElse(0.0);
     Require.that(
         slowest > SLOWEST * mean,
@@ -65,6 +75,21 @@ final class Bow implements Curve {
         "give points nearer to each other");
     parameter = new PolynomialSplineFunction(knots, back);
     sharpest = most;
+  }
+
+  private static double[] alone(double u) {
+    return new double[] {u};
+  }
+
+  /** First derivative of the parameter by arc length. */
+  private static double[] slope(double[] d) {
+    return new double[] {1.0 / Math.hypot(d[2], d[3])};
+  }
+
+  /** Second derivative of the parameter by arc length. */
+  private static double[] bend(double[] d) {
+    double v2 = d[2] * d[2] + d[3] * d[3];
+    return new double[] {-(d[2] * d[4] + d[3] * d[5]) / (v2 * v2)};
   }
 
   private static double curvature(double[] d) {
@@ -92,7 +117,8 @@ final class Bow implements Curve {
   @Override
   public Spot at(double s) {
     double inside = Math.min(Math.max(s, 0.0), length());
-    double[] d = track.at(parameter.value(inside));
+    double u = Math.min(Math.max(parameter.value(inside), first), last);
+    double[] d = track.at(u);
     int i = Arrays.binarySearch(knots, inside);
     double near = angles[i >= 0 ? i : -i - 2];
     return new Spot(d[0], d[1], Spot.near(Math.atan2(d[3], d[2]), near), curvature(d));
@@ -101,5 +127,10 @@ final class Bow implements Curve {
   @Override
   public double sharpest() {
     return sharpest;
+  }
+
+  @Override
+  public double[] joints() {
+    return joints.clone();
   }
 }

@@ -12,6 +12,11 @@ interface Curve {
   /** The largest curvature, without sign. */
   double sharpest();
 
+  /** Arc lengths inside where the curvature has a kink. */
+  default double[] joints() {
+    return new double[0];
+  }
+
   /** A straight line. */
   record Line(double r, double z, double angle, double length) implements Curve {
 

@@ -13,8 +13,8 @@ final class Shapes {
 
   private static final double ROUND = 1e-6;
   private static final double FLAT = 1e-9;
-  private static final int PER_FOLD = 256;
-  private static final int PER_KNOT = 64;
+  private static final int PER_FOLD = 96;
+  private static final int PER_KNOT = 48;
   private static final int FADED = 32; // knots; each takes off a factor of 2 + sqrt(3)
 
   private Shapes() {}
@@ -92,7 +92,7 @@ final class Shapes {
     for (int i = 0; i <= steps; i++) {
       table[i] = count * Math.abs(pitch) * i / steps;
     }
-    return new Bow(track, table, heading);
+    return new Bow(track, table, table.length, heading);
   }
 
   /** Half convolutions from the inside of a root, all rounds alike. */
@@ -156,7 +156,7 @@ final class Shapes {
       table[i] = u[k] + (u[k + 1] - u[k]) * (i % PER_KNOT) / PER_KNOT;
     }
     table[table.length - 1] = u[skip + n - 1];
-    return new Bow(x -> values(functions, x), table, heading);
+    return new Bow(x -> values(functions, x), table, PER_KNOT, heading);
   }
 
   private static double[] values(UnivariateFunction[] of, double x) {

@@ -38,21 +38,34 @@ final class Solid {
   }
 
   private static double swept(Layer of) {
-    double[] x = Gauss.points(POINTS);
-    double[] w = Gauss.weights(POINTS);
     double sum = 0.0;
     for (Layer.Span span : of.spans()) {
-      double length = span.to() - span.from();
-      double sharpest = of.line().curve(span.curve()).sharpest();
-      int n = 4 + (int) Math.ceil(length * sharpest / TURN);
-      double half = 0.5 * length / n;
-      for (int i = 0; i < n; i++) {
-        double middle = span.from() + half * (2 * i + 1);
-        for (int g = 0; g < POINTS; g++) {
-          double s = middle + half * x[g];
-          Spot at = of.at(span, s);
-          sum += half * w[g] * at.r() * at.r() * of.speed(span, s) * Math.sin(at.angle());
+      double from = span.from();
+      for (double joint : of.line().curve(span.curve()).joints()) {
+        double s = of.line().start(span.curve()) + joint;
+        if (s > from && s < span.to()) {
+          sum += swept(of, span, from, s);
+          from = s;
         }
+      }
+      sum += swept(of, span, from, span.to());
+    }
+    return sum;
+  }
+
+  private static double swept(Layer of, Layer.Span span, double from, double to) {
+    double[] x = Gauss.points(POINTS);
+    double[] w = Gauss.weights(POINTS);
+    double sharpest = of.line().curve(span.curve()).sharpest();
+    int n = 4 + (int) Math.ceil((to - from) * sharpest / TURN);
+    double half = 0.5 * (to - from) / n;
+    double sum = 0.0;
+    for (int i = 0; i < n; i++) {
+      double middle = from + half * (2 * i + 1);
+      for (int g = 0; g < POINTS; g++) {
+        double s = middle + half * x[g];
+        Spot at = of.at(span, s);
+        sum += half * w[g] * at.r() * at.r() * of.speed(span, s) * Math.sin(at.angle());
       }
     }
     return sum;
