@@ -212,25 +212,13 @@ public final class MeridianDraft {
    *     axis
    */
   public MeridianDraft sine(double count, Length depth, Length pitch) {
-    folds(count, depth, pitch);
+    Shapes.folds(count, depth.m(), pitch.m(), place());
     double up = Math.signum(pitch.m()) * 0.5 * Math.PI;
     Curve made = Shapes.sine(r, z, count, depth.m(), pitch.m(), Spot.near(up, heading(up)));
     boolean crest = (Math.round(2.0 * count) & 1) == 1;
     double toR = r + (crest ? depth.m() : 0.0);
     endAt(Length.m(toR));
     return with(toR, z + count * pitch.m(), List.of(made));
-  }
-
-  private void folds(double count, Length depth, Length pitch) {
-    Require.positive("folds of " + place(), count, "");
-    Require.that(
-        Math.rint(2.0 * count) == 2.0 * count,
-        "folds of " + place(),
-        count,
-        "a whole number, or one and a half",
-        "");
-    Require.nonZero("depth of " + place(), depth.m(), "m");
-    Require.nonZero("pitch of " + place(), pitch.m(), "m");
   }
 
   /**
@@ -246,7 +234,7 @@ public final class MeridianDraft {
    *     rounds, or they reach the axis
    */
   public MeridianDraft convolutions(double count, Length depth, Length pitch) {
-    folds(count, depth, pitch);
+    Shapes.folds(count, depth.m(), pitch.m(), place());
     double round = 0.25 * Math.abs(pitch.m());
     double leg = Math.abs(depth.m()) - 2.0 * round;
     Require.that(

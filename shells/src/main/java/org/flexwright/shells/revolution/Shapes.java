@@ -69,6 +69,19 @@ final class Shapes {
     return new Curve.Arc(from.r(), from.z(), first, curvature, Math.abs(turn) * radius);
   }
 
+  /** Refuses folds that cannot be. */
+  static void folds(double count, double depth, double pitch, String place) {
+    Require.positive("folds of " + place, count, "");
+    Require.that(
+        Math.rint(2.0 * count) == 2.0 * count,
+        "folds of " + place,
+        count,
+        "a whole number, or one and a half",
+        "");
+    Require.nonZero("depth of " + place, depth, "m");
+    Require.nonZero("pitch of " + place, pitch, "m");
+  }
+
   /** Sine folds from a root at (r, z), along the axis. */
   static Curve sine(double r, double z, double count, double depth, double pitch, double heading) {
     double half = 0.5 * depth;
