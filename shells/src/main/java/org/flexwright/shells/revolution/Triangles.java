@@ -10,7 +10,6 @@ import java.util.List;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Area;
-import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
 
 /**

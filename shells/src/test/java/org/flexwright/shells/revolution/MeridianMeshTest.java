@@ -70,8 +70,7 @@ final class MeridianMeshTest {
         even(Meridian.from(m(5.5), m(0)).lineTo(m(5.5), m(10)).wall(m(1)), 20),
         Meshes.tube(5.0, 10.0, 1.0, 20));
     same(
-        even(
-            Meridian.from(m(0), m(0)).lineTo(m(10), m(0)).drawn(Face.MIDDLE).wall(m(1)), 16),
+        even(Meridian.from(m(0), m(0)).lineTo(m(10), m(0)).drawn(Face.MIDDLE).wall(m(1)), 16),
         Meshes.disc(10.0, 1.0, 16));
     double opening = 1.1;
     same(
@@ -83,10 +82,7 @@ final class MeridianMeshTest {
         Meshes.sphere(10.0, opening, 1.0, 24));
     same(
         even(
-            Meridian.from(m(6), m(0))
-                .convolutions(0.5, m(4), m(4))
-                .drawn(Face.MIDDLE)
-                .wall(m(0.4)),
+            Meridian.from(m(6), m(0)).convolutions(0.5, m(4), m(4)).drawn(Face.MIDDLE).wall(m(0.4)),
             7),
         Meshes.convolution(8.0, 4.0, 1.0, 0.4, 7));
   }

@@ -33,8 +33,7 @@ final class MeridianRefusalTest {
     refused(() -> tube().bend(mm(0), Angle.degrees(9)), "radius of piece 2", "0 m");
     refused(() -> tube().bend(mm(1), Angle.degrees(0)), "turn of piece 2", "0 rad");
     refused(() -> tube().bend(mm(9), Angle.degrees(90)).bend(mm(9), Angle.degrees(9)), "piece 3");
-    refused(
-        () -> tube().arcAbout(mm(5), mm(20), mm(5), mm(26)), "end of piece 2", "6 mm", "5 mm");
+    refused(() -> tube().arcAbout(mm(5), mm(20), mm(5), mm(26)), "end of piece 2", "6 mm", "5 mm");
     refused(() -> tube().arcAbout(mm(15), mm(20), mm(20), mm(20)), "turn of piece 2", "half");
     refused(() -> tube().convolutions(1.3, mm(5), mm(6)), "folds of piece 2", "1.3");
     refused(() -> tube().convolutions(2, mm(2.9), mm(6)), "depth of piece 2", "2.9 mm", "3 mm");
@@ -47,8 +46,7 @@ final class MeridianRefusalTest {
 
   @Test
   void linesOffTheHalfPlane() {
-    refused(
-        () -> tube().sine(1, mm(-11), mm(60)).wall(mm(1)), "radius", "piece 2", "mm along");
+    refused(() -> tube().sine(1, mm(-11), mm(60)).wall(mm(1)), "radius", "piece 2", "mm along");
     refused(
         () -> Meridian.from(mm(0), mm(0)).lineTo(mm(9), mm(3)).named("cone").wall(mm(1)),
         "direction on the axis",
@@ -64,8 +62,7 @@ final class MeridianRefusalTest {
     refused(() -> tube().wall(mm(10)), "wall is 10 mm at piece 1 (body)", "cross the axis");
     assertThatNoException().isThrownBy(() -> tube().wall(mm(9.9)));
     // drawn by the outside, roots of the folds open inwards and crests close: a quarter of 6 mm
-    MeridianDraft folds =
-        Meridian.from(mm(20), mm(0)).convolutions(2, mm(5), mm(6)).named("fold");
+    MeridianDraft folds = Meridian.from(mm(20), mm(0)).convolutions(2, mm(5), mm(6)).named("fold");
     refused(() -> folds.wall(mm(1.5)), "wall is 1.5 mm at piece 1 (fold)", "fold", "1.5 mm");
     assertThatNoException().isThrownBy(() -> folds.wall(mm(1.49)));
     refused(() -> folds.drawn(Face.INNER).wall(mm(1.5)), "piece 1 (fold)", "1.5 mm");
@@ -101,12 +98,10 @@ final class MeridianRefusalTest {
   @Test
   void corners() {
     MeridianDraft can = Meridian.from(mm(0), mm(0)).lineTo(mm(10), mm(0)).named("floor");
-    refused(
-        () -> can.lineTo(mm(10), mm(2)).wall(mm(2)), "2 mm at piece 2, 12 mm", "corner");
+    refused(() -> can.lineTo(mm(10), mm(2)).wall(mm(2)), "2 mm at piece 2, 12 mm", "corner");
     assertThatNoException().isThrownBy(() -> can.lineTo(mm(10), mm(2)).wall(mm(1.9)));
     refused(() -> can.lineTo(mm(1), mm(1)).wall(mm(0.1)), "corner of 173.7 deg", "piece 1 (floor)");
-    refused(
-        () -> can.lineTo(mm(10), mm(3)).lineTo(mm(0), mm(3)).wall(mm(1.6)), "piece", "corner");
+    refused(() -> can.lineTo(mm(10), mm(3)).lineTo(mm(0), mm(3)).wall(mm(1.6)), "piece", "corner");
   }
 
   @Test

@@ -42,8 +42,7 @@ final class MeridianTest {
 
   @Test
   void spheresDiscsConesAndCans() {
-    MeridianDraft sphere =
-        Meridian.from(mm(0), mm(-10)).arcTo(mm(10), mm(0)).arcTo(mm(0), mm(10));
+    MeridianDraft sphere = Meridian.from(mm(0), mm(-10)).arcTo(mm(10), mm(0)).arcTo(mm(0), mm(10));
     assertThat(sphere.wall(mm(1)).length().mm()).isCloseTo(10 * Math.PI, within(1e-12));
     volume(sphere.wall(mm(1)), shell(10, 9));
     volume(sphere.wall(mm(9)), shell(10, 1));
@@ -59,8 +58,7 @@ final class MeridianTest {
         Meridian.from(mm(0), mm(0)).lineTo(mm(10), mm(0)).lineTo(mm(10), mm(20)).toAxis();
     volume(can.wall(mm(1)), Math.PI * (2000 - 81 * 18));
     volume(can.drawn(Face.INNER).wall(mm(1)), Math.PI * (121 * 22 - 2000));
-    volume(
-        can.drawn(Face.MIDDLE).wall(mm(1)), Math.PI * (10.5 * 10.5 * 21 - 9.5 * 9.5 * 19));
+    volume(can.drawn(Face.MIDDLE).wall(mm(1)), Math.PI * (10.5 * 10.5 * 21 - 9.5 * 9.5 * 19));
   }
 
   @Test
@@ -90,10 +88,7 @@ final class MeridianTest {
     double round = 1.5;
     double leg = 5 - 2 * round;
     Meridian part =
-        Meridian.from(mm(20), mm(0))
-            .convolutions(3, mm(5), mm(6))
-            .drawn(Face.MIDDLE)
-            .wall(mm(0.8));
+        Meridian.from(mm(20), mm(0)).convolutions(3, mm(5), mm(6)).drawn(Face.MIDDLE).wall(mm(0.8));
     double length = 3 * 2 * (Math.PI * round + leg);
     assertThat(part.length().mm()).isCloseTo(length, within(1e-12));
     // root and crest are symmetric about the mean radius but for the moment of the wall's rings:
@@ -169,8 +164,7 @@ final class MeridianTest {
         assertThat((after.z() - before.z()) / (2 * h))
             .isCloseTo(Math.sin(here.angle()), within(2e-7));
         assertThat((after.angle() - before.angle()) / (2 * h))
-            .isCloseTo(
-                here.curvature(), within(1e-5 * line.curve(c).sharpest()));
+            .isCloseTo(here.curvature(), within(1e-5 * line.curve(c).sharpest()));
       }
     }
   }
@@ -272,6 +266,7 @@ final class MeridianTest {
     assertThat(m.wall()).isEqualTo(mm(1));
     assertThat(m.drawn()).isEqualTo(Face.OUTER);
     assertThat(m)
-        .hasToString("meridian of 2 pieces, 17.57 mm, wall 1 mm and 1 zones, drawn by its outer face");
+        .hasToString(
+            "meridian of 2 pieces, 17.57 mm, wall 1 mm and 1 zones, drawn by its outer face");
   }
 }

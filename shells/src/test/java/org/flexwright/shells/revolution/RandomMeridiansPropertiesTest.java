@@ -40,8 +40,7 @@ final class RandomMeridiansPropertiesTest {
               between(random, 2, 10));
       case 4 -> draft.splineThrough(r, z, between(random, 2, 40), between(random, 0, 60));
       case 5 -> draft.arcTo(r, z);
-      default ->
-          draft.bend(between(random, 1, 10), Angle.degrees(way * 170 * random.nextDouble()));
+      default -> draft.bend(between(random, 1, 10), Angle.degrees(way * 170 * random.nextDouble()));
     };
   }
 
@@ -61,8 +60,7 @@ final class RandomMeridiansPropertiesTest {
     }
     double wall = 0.1 * Math.pow(20, random.nextDouble());
     if (random.nextBoolean()) {
-      draft =
-          draft.taper("p1", between(random, wall, 2 * wall), between(random, 0.5 * wall, wall));
+      draft = draft.taper("p1", between(random, wall, 2 * wall), between(random, 0.5 * wall, wall));
     }
     return draft.drawn(Face.values()[random.nextInt(3)]).wall(mm(wall));
   }
