@@ -56,10 +56,7 @@ final class Bow implements Curve {
       if (i > 0) {
         double step = arc(table[i - 1], table[i]);
         knots[i] = knots[i - 1] + step;
-        HermiteInterpolator quintic = new HermiteInterpolator();
-        quintic.addSamplePoint(0.0, alone(table[i - 1]), slope(before), bend(before));
-        quintic.addSamplePoint(step, alone(table[i]), slope(d), bend(d));
-        back[i - 1] = quintic.getPolynomials()[0];
+        back[i - 1] = back(step, table[i - 1], before, table[i], d);
       }
       before = d;
     }
@@ -75,6 +72,15 @@ final class Bow implements Curve {
         "give points nearer to each other");
     parameter = new PolynomialSplineFunction(knots, back);
     sharpest = most;
+  }
+
+  /** The parameter by the arc length from one place of the table to the next. */
+  private static PolynomialFunction back(
+      double step, double u0, double[] from, double u1, double[] to) {
+    HermiteInterpolator quintic = new HermiteInterpolator();
+    quintic.addSamplePoint(0.0, alone(u0), slope(from), bend(from));
+    quintic.addSamplePoint(step, alone(u1), slope(to), bend(to));
+    return quintic.getPolynomials()[0];
   }
 
   private static double[] alone(double u) {

@@ -31,7 +31,7 @@ final class Room {
       for (int i = 0; i <= n; i++) {
         double s = i == n ? line.start(c + 1) : from + length * i / n;
         Spot at = line.at(c, s);
-        boolean end = c == 0 && i == 0 || c == last && i == n;
+        boolean end = (c == 0 && i == 0) || (c == last && i == n);
         boolean fits = end ? at.r() >= 0.0 : at.r() > 0.0;
         Require.that(
             fits,

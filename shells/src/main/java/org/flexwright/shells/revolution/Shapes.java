@@ -138,7 +138,7 @@ final class Shapes {
     boolean before = r[0] == 0.0;
     boolean after = r[n - 1] == 0.0;
     // one image is symmetric as it is; with both ends on the axis the far ends of many images fade
-    int images = before && after ? FADED : n - 1;
+    int images = (before && after) ? FADED : n - 1;
     int skip = before ? images : 0;
     int all = skip + n + (after ? images : 0);
     int round = 2 * (n - 1);
@@ -149,20 +149,14 @@ final class Shapes {
       int k = Math.floorMod(i - skip, round);
       int of = k < n ? k : round - k;
       // counted in points given, so that the far end of a single image is one of it too
-      boolean image = before && after ? k >= n : i < skip || i >= skip + n;
+      boolean image = (before && after) ? k >= n : (i < skip || i >= skip + n);
       rs[i] = image ? -r[of] : r[of];
       zs[i] = z[of];
       if (i > 0) {
         u[i] = u[i - 1] + Math.hypot(rs[i] - rs[i - 1], zs[i] - zs[i - 1]);
       }
     }
-    UnivariateFunction[] functions = new UnivariateFunction[6];
-    for (int c = 0; c < 2; c++) {
-      PolynomialSplineFunction f = new SplineInterpolator().interpolate(u, c == 0 ? rs : zs);
-      functions[c] = f;
-      functions[c + 2] = f.polynomialSplineDerivative();
-      functions[c + 4] = f.polynomialSplineDerivative().polynomialSplineDerivative();
-    }
+    UnivariateFunction[] functions = splines(u, rs, zs);
     double[] table = new double[PER_KNOT * (n - 1) + 1];
     for (int i = 0; i < table.length - 1; i++) {
       int k = skip + i / PER_KNOT;
@@ -170,6 +164,18 @@ final class Shapes {
     }
     table[table.length - 1] = u[skip + n - 1];
     return new Bow(x -> values(functions, x), table, PER_KNOT, heading);
+  }
+
+  /** Both coordinates, their first and their second derivatives. */
+  private static UnivariateFunction[] splines(double[] u, double[] rs, double[] zs) {
+    UnivariateFunction[] functions = new UnivariateFunction[6];
+    for (int c = 0; c < 2; c++) {
+      PolynomialSplineFunction f = new SplineInterpolator().interpolate(u, c == 0 ? rs : zs);
+      functions[c] = f;
+      functions[c + 2] = f.polynomialSplineDerivative();
+      functions[c + 4] = f.polynomialSplineDerivative().polynomialSplineDerivative();
+    }
+    return functions;
   }
 
   private static double[] values(UnivariateFunction[] of, double x) {
