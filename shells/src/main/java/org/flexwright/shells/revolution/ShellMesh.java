@@ -13,6 +13,8 @@ final class ShellMesh {
   final double[] length;
   final double[] angle;
   final WallSection.Section[] sections;
+  final int[] piece; // of the meridian, for each element, counted from 0
+  final Face drawn; // the face that stays when the wall changes
 
   /**
    * A mesh from nodes.
@@ -24,7 +26,31 @@ final class ShellMesh {
    * @param thickness at mid-length of each element
    */
   ShellMesh(double[] radius, double[] height, double[] start, double[] end, double[] thickness) {
+    this(radius, height, start, end, thickness, new int[thickness.length], Face.MIDDLE);
+  }
+
+  /**
+   * A mesh from nodes of a meridian.
+   *
+   * @param radius of each node
+   * @param height of each node along the axis
+   * @param start angle of the meridian at the start of each element
+   * @param end angle at its end
+   * @param thickness at mid-length of each element
+   * @param piece of the meridian that each element belongs to
+   * @param drawn face that the meridian draws
+   */
+  ShellMesh(
+      double[] radius,
+      double[] height,
+      double[] start,
+      double[] end,
+      double[] thickness,
+      int[] piece,
+      Face drawn) {
     int elements = radius.length - 1;
+    this.piece = piece;
+    this.drawn = drawn;
     this.radius = radius;
     this.height = height;
     length = new double[elements];
