@@ -13,5 +13,6 @@ module org.flexwright.shells {
   exports org.flexwright.shells.dome;
   exports org.flexwright.shells.bellows;
   exports org.flexwright.shells.inflate;
+  exports org.flexwright.shells.revolution;
   exports org.flexwright.shells.catalogue;
 }

@@ -12,6 +12,7 @@ final class ShellsRulesTest extends ModuleRules {
           "dome",
           "bellows",
           "revolution",
+          "revolution",
           "inflate",
           "surface",
           "catalogue");

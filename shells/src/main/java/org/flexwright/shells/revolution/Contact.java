@@ -33,6 +33,10 @@ final class Contact {
     Arrays.fill(gaps, Double.POSITIVE_INFINITY);
   }
 
+  List<Obstacle> obstacles() {
+    return obstacles;
+  }
+
   boolean none() {
     return obstacles.isEmpty();
   }

@@ -31,13 +31,14 @@ final class Journey {
   private double push; // dead force on the last end while it is not held
   private double pressure;
 
-  Journey(ShellMesh mesh, End first, End last, int layers, StrainEnergy law) {
+  Journey(
+      ShellMesh mesh, End first, End last, int layers, StrainEnergy law, List<Obstacle> obstacles) {
     this.law = law;
-    model = new ShellModel(mesh, law, layers);
+    model = new ShellModel(mesh, law, layers, obstacles);
     strains = new Strains(mesh);
     top = 3 * (mesh.nodes() - 1) + 1;
     held = held(mesh, first, last);
-    solver = new ShellSolver(model, Loading.pressure(3 * mesh.nodes()), with(held, top));
+    solver = new ShellSolver(model, Loading.ofPressure(), with(held, top));
     solver.evaluate();
     empty = model.volume;
     rest = solver.x[top];
@@ -93,17 +94,16 @@ final class Journey {
 
   /** Loads and holds for a leg; gives what grows. */
   private Control prepare(Drive leg) {
-    int n = solver.x.length;
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
-      solver.load(Loading.force(n, top).under(pressure), reaction(), held);
+      solver.load(Loading.ofForce(top).under(pressure), reaction(), held);
       return leg.what() == Drive.What.TRAVEL ? new Control.Unknown(top) : new Control.Load();
     }
-    Loading by = Loading.pressure(n);
-    if (!axiallyHeld) {
-      by.held()[top] = towards * push;
-    }
-    solver.load(by, pressure, axiallyHeld ? with(held, top) : held);
+    Loading by = Loading.ofPressure();
+    solver.load(
+        axiallyHeld ? by : by.holding(towards * push, top),
+        pressure,
+        axiallyHeld ? with(held, top) : held);
     return leg.what() == Drive.What.VOLUME ? new Control.Volume() : new Control.Load();
   }
 
@@ -157,6 +157,7 @@ final class Journey {
             model.volume - empty,
             model.energy,
             strains.peak(solver.x),
+            strains.touches(solver.x, model.contact),
             solver.stable(control)));
   }
 

@@ -1,5 +1,6 @@
 package org.flexwright.shells.revolution;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.response.Channel;
@@ -38,6 +39,12 @@ public record ShellPath(
     states = List.copyOf(states);
     limits = List.copyOf(limits);
     caveats = List.copyOf(caveats);
+  }
+
+  ShellPath with(List<Caveat> more) {
+    List<Caveat> all = new ArrayList<>(caveats);
+    all.addAll(more);
+    return new ShellPath(states, limits, termination, all);
   }
 
   /**

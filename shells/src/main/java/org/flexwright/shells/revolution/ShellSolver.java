@@ -132,17 +132,18 @@ final class ShellSolver {
   private void residual(double[] out) {
     double p = pressure();
     for (int i = 0; i < out.length; i++) {
-      out[i] =
-          p * model.swept[i] - model.force[i] + loading.held()[i] + factor * loading.force()[i];
+      out[i] = p * model.swept[i] - model.force[i];
     }
+    out[loading.at()] += loading.held() + factor * loading.force();
     free(out);
   }
 
   /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
-      out[i] = loading.pressure() * model.swept[i] + loading.force()[i];
+      out[i] = loading.pressure() * model.swept[i];
     }
+    out[loading.at()] += loading.force();
     free(out);
   }
 
@@ -270,8 +271,7 @@ final class ShellSolver {
     if (control instanceof Control.Load || negative == 0) {
       return negative == 0;
     }
-    if (control instanceof Control.Volume && loading.pressure() != 0.0
-        || control instanceof Control.Unknown) {
+    if (control instanceof Control.Volume || control instanceof Control.Unknown) {
       return negative == 1 && rate(control) < 0.0;
     }
     return false;

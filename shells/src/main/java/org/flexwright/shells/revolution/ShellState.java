@@ -1,5 +1,6 @@
 package org.flexwright.shells.revolution;
 
+import java.util.List;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Angle;
@@ -23,6 +24,7 @@ public final class ShellState {
   private final double volume;
   private final double energy;
   private final Peak peak;
+  private final List<Touch> touches;
   private final boolean stable;
 
   ShellState(
@@ -33,6 +35,7 @@ public final class ShellState {
       double volume,
       double energy,
       Peak peak,
+      List<Touch> touches,
       boolean stable) {
     this.x = x.clone();
     this.travel = travel;
@@ -41,6 +44,7 @@ public final class ShellState {
     this.volume = volume;
     this.energy = energy;
     this.peak = peak;
+    this.touches = List.copyOf(touches);
     this.stable = stable;
   }
 
@@ -106,6 +110,15 @@ public final class ShellState {
    */
   public Peak peak() {
     return peak;
+  }
+
+  /**
+   * How the shell presses against each obstacle, in the order they were given.
+   *
+   * @return one entry for each obstacle
+   */
+  public List<Touch> touches() {
+    return touches;
   }
 
   /**

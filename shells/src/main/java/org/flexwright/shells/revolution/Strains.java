@@ -1,7 +1,10 @@
 package org.flexwright.shells.revolution;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.law.classical.NeoHookean;
+import org.flexwright.quantity.Force;
+import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 
 /** The strains of both faces of a shell. Work space; not thread-safe. */
@@ -35,5 +38,42 @@ final class Strains {
       }
     }
     return peak;
+  }
+
+  /** How each obstacle is pressed. */
+  List<Touch> touches(double[] x, Contact contact) {
+    List<Touch> touches = new ArrayList<>();
+    for (int o = 0; o < contact.obstacles().size(); o++) {
+      double force = 0.0;
+      double area = 0.0;
+      double length = 0.0;
+      double peak = 0.0;
+      for (int i = 0; i < mesh.elements(); i++) {
+        for (int side = -1; side <= 1; side += 2) {
+          double pressed = contact.pressure(o, i, side);
+          if (pressed > 0.0) {
+            WallSection.Section rest = mesh.sections[i];
+            double d = 0.5 * side * rest.thickness();
+            element.strains(mesh, i, x);
+            WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
+            double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());
+            double here = 2.0 * Math.PI * mesh.length[i] * metric * layer[1] * layer[2];
+            double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
+            force += push;
+            area += here;
+            length += mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
+            peak = Math.max(peak, push / here);
+          }
+        }
+      }
+      touches.add(
+          new Touch(
+              contact.obstacles().get(o),
+              Length.m(length),
+              Pressure.pa(area > 0.0 ? force / area : 0.0),
+              Pressure.pa(peak),
+              Force.newtons(force)));
+    }
+    return touches;
   }
 }

@@ -1,0 +1,38 @@
+package org.flexwright.shells.revolution;
+
+import org.flexwright.internal.Require;
+import org.flexwright.quantity.Force;
+import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Pressure;
+
+/**
+ * How a shell presses against one obstacle.
+ *
+ * <p>Formula: force F = sum of pressure times area over the touching elements, mean pressure F over
+ * the touching area; friction holds mu F at most, an upper bound where the pressure is uneven.
+ *
+ * @param obstacle what is touched
+ * @param length length of the touching meridian as deformed
+ * @param mean mean pressure, zero if nothing touches
+ * @param peak largest pressure of an element
+ * @param normal the sum of all normal forces, without regard to their directions
+ */
+public record Touch(Obstacle obstacle, Length length, Pressure mean, Pressure peak, Force normal) {
+
+  /**
+   * The most that friction can hold against sliding along the obstacle.
+   *
+   * @param friction coefficient of Coulomb friction, not negative
+   * @return the force
+   * @throws org.flexwright.InvalidInputException if the coefficient is negative
+   */
+  public Force holds(double friction) {
+    return Force.newtons(Require.notNegative("friction", friction, "") * normal.newtons());
+  }
+
+  /** One readable line. */
+  @Override
+  public String toString() {
+    return obstacle + ": touches over " + length + ", mean " + mean + ", " + normal;
+  }
+}
