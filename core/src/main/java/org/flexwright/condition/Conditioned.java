@@ -20,10 +20,10 @@ import org.flexwright.quantity.Pressure;
  * <p>Range: a stretch inside the range of the grade's law, which every answer checks. Band: that of
  * the softening.
  *
- * <p>Caveats: the same softening everywhere; strain that stays after the cycles (set) is not modelled; polyurethane may stiffen
- * after large strains instead of softening. Order: before {@link AtTemperature} and {@link Held},
- * since m is an energy of the material as tested; after them Wm is smaller and the softening
- * another.
+ * <p>Caveats: the same softening everywhere; strain that stays after the cycles (set) is not
+ * modelled; polyurethane may stiffen after large strains instead of softening. Order: before {@link
+ * AtTemperature} and {@link Held}, since m is an energy of the material as tested; after them Wm is
+ * smaller and the softening another.
  *
  * <p>Source: that of the softening.
  *

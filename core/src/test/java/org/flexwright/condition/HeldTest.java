@@ -70,6 +70,8 @@ class HeldTest {
       double half = Math.log(r.load().high(held.factors(Length.m(1))) / r.load().nominal());
       assertThat(half).isGreaterThanOrEqualTo(0.999 * wide);
       assertThat(held.sources()).contains(SOURCE);
+      assertThat(r.sources()).containsAll(held.sources());
+      assertThat(r.caveats()).containsAll(held.caveats());
     }
   }
 
@@ -99,7 +101,10 @@ class HeldTest {
     // the exponent from both ends of the published rates lies in the band
     double haid = Math.log(2.83) / Math.log(16 / 0.006);
     assertThat(haid).isBetween(0.13, 0.1325).isLessThan(0.09 + 0.04 + 0.0025);
-    assertThat(Grade.polyurethane(ShoreA.of(90)).under(day).caveats()).containsAll(day.caveats());
+    Grade held = Grade.polyurethane(ShoreA.of(90)).under(day);
+    assertThat(held.caveats()).containsAll(day.caveats());
+    assertThat(ask(held).caveats()).containsAll(day.caveats());
+    assertThat(ask(held).sources()).containsAll(day.sources());
   }
 
   /** The hereditary integral by quadrature of g itself, a route without G. */
