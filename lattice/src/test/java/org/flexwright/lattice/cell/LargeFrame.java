@@ -62,7 +62,7 @@ final class LargeFrame {
     return m;
   }
 
-  /** Goes on to a strain, in one step of Newton's method, and gives the stress over EI/L^4. */
+  /** Goes on to a strain by Newton's method, and gives the stress over EI/L^4. */
   double push(double strain) {
     double rest = -strain - sum.getEntry(last);
     double change = 1.0;
