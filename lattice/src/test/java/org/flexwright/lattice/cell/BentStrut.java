@@ -2,8 +2,8 @@ package org.flexwright.lattice.cell;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.BlockRealMatrix;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -21,7 +21,7 @@ final class BentStrut {
   private final RodElement element;
   private final Vector3D[] places; // from the start of the strut
   private final Rotation[] turns;
-  private RealMatrix innerPerOuter = new Array2DRowRealMatrix(1, 1);
+  private RealMatrix innerPerOuter = new BlockRealMatrix(1, 1);
   private RealVector innerRest = new ArrayRealVector(1);
 
   BentStrut(RodElement.Section section, Vector3D vector, int elements) {
@@ -40,7 +40,7 @@ final class BentStrut {
 
   Condensed condense() {
     int n = OUTER + 6 * (places.length - 2);
-    RealMatrix k = new Array2DRowRealMatrix(n, n);
+    RealMatrix k = new BlockRealMatrix(n, n);
     RealVector f = new ArrayRealVector(n);
     for (int e = 0; e + 1 < places.length; e++) {
       add(e, k, f);

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.BlockRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
@@ -28,7 +28,7 @@ final class LargeFrame {
   private final int last; // unknowns: 3 n shifts, 3 n turns, F11 F22 F23 F13 F12, F33
   private final double volume;
   private final RealVector sum;
-  private RealMatrix stiffness = new Array2DRowRealMatrix(1, 1);
+  private RealMatrix stiffness = new BlockRealMatrix(1, 1);
 
   /** A cell with its direction of push turned upright, each strut cut into equal elements. */
   LargeFrame(Topology topology, Vector3D push, RodElement.Section section, int elements) {
@@ -46,7 +46,7 @@ final class LargeFrame {
 
   private static RealMatrix map(Topology.Strut s, int nodes, double[] v) {
     int f = 6 * nodes;
-    RealMatrix m = new Array2DRowRealMatrix(9, f + 6);
+    RealMatrix m = new BlockRealMatrix(9, f + 6);
     for (int c = 0; c < 3; c++) {
       m.addToEntry(c, 3 * s.to() + c, 1.0);
       m.addToEntry(c, 3 * s.from() + c, -1.0);
@@ -62,7 +62,7 @@ final class LargeFrame {
     return m;
   }
 
-  /** Goes on to a strain, in one step of Newton's method, and gives the stress over EI/L^4. */
+  /** Goes on to a strain by Newton's method, and gives the stress over EI/L^4. */
   double push(double strain) {
     double rest = -strain - sum.getEntry(last);
     double change = 1.0;
@@ -96,7 +96,7 @@ final class LargeFrame {
   }
 
   private RealVector assemble() {
-    stiffness = new Array2DRowRealMatrix(last + 1, last + 1);
+    stiffness = new BlockRealMatrix(last + 1, last + 1);
     RealVector forces = new ArrayRealVector(last + 1);
     for (int i = 0; i < struts.size(); i++) {
       BentStrut.Condensed c = struts.get(i).condense();
