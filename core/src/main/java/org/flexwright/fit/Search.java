@@ -252,10 +252,7 @@ final class Search {
       InvalidInputException told =
           new InvalidInputException(
               "unbounded least squares of " + model.family.name(),
-              text(model.family, values)
-                  + ", shear modulus at rest "
-                  + Text.number(shear(x) / 1e6)
-                  + " MPa",
+              text(model.family, values) + shear(x),
               "constants that make a law (" + refused.sentence() + ")",
               "keep the bounds, or add curves of another deformation");
       told.initCause(refused);
@@ -263,21 +260,24 @@ final class Search {
     }
   }
 
-  /** The shear modulus at rest that is linear in the constants as the stress is. */
-  private double shear(double[] x) {
+  /** The shear modulus at rest, linear in the constants as the stress is, in words. */
+  private String shear(double[] x) {
     double[] base = new double[model.size];
     for (int i = 0; i < base.length; i++) {
       base[i] = Math.max(model.step(i), 0.5);
     }
-    double sum = 0.0;
-    double at = model.family.law(model.values(base)).shearModulus();
-    for (int i = 0; i < base.length; i++) {
-      double[] more = base.clone();
-      more[i] *= 2.0;
-      double slope = model.family.law(model.values(more)).shearModulus() - at;
-      sum += slope * x[i] / base[i];
+    try {
+      double sum = 0.0;
+      double at = model.family.law(model.values(base)).shearModulus();
+      for (int i = 0; i < base.length; i++) {
+        double[] more = base.clone();
+        more[i] *= 2.0;
+        sum += (model.family.law(model.values(more)).shearModulus() - at) * x[i] / base[i];
+      }
+      return ", shear modulus at rest " + Text.number(sum / 1e6) + " MPa";
+    } catch (InvalidInputException refused) {
+      return "";
     }
-    return sum;
   }
 
   /** Constants with their names and units. */
