@@ -153,11 +153,18 @@ final class Search {
   private double[] draw(double[] unit, double widened) {
     double[] x = new double[model.size];
     for (int i = 0; i < x.length; i++) {
-      LawFamily.Constant constant = model.family.constants().get(i);
+      LawFamily.Constant constant = model.constants.get(i);
       double from = constant.usualLow();
       double to = constant.usualHigh();
       boolean logarithmic = from > 0.0 && to > WIDE * from;
       to += (to - from) * (widened - 1.0);
+      if (!settings.bounded()) {
+        // without bounds either sign may be the best
+        double more = to - from;
+        from -= more;
+        to += more;
+        logarithmic = false;
+      }
       x[i] =
           logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
       x[i] = model.clamp(i, x[i]);
