@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.apache.commons.math3.random.HaltonSequenceGenerator;
 import org.flexwright.InvalidInputException;
@@ -165,8 +167,7 @@ final class Search {
         to += more;
         logarithmic = false;
       }
-      x[i] =
-          logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
+      x[i] = logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
       x[i] = model.clamp(i, x[i]);
     }
     return x;
@@ -223,8 +224,8 @@ final class Search {
     return x;
   }
 
-  private static org.apache.commons.math3.linear.RealVector vector(double[] b) {
-    return new org.apache.commons.math3.linear.ArrayRealVector(b, false);
+  private static RealVector vector(double[] b) {
+    return new ArrayRealVector(b, false);
   }
 
   private int[] stressColumns() {

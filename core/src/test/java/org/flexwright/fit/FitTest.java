@@ -149,15 +149,10 @@ class FitTest {
   @Test
   void oneNegativePowerFromTensionAloneIsNotFitForInflation() {
     FittedLaw fitted =
-        LawFit.of(LawFamilies.ogden(1))
-            .bounded(false)
-            .fit(Measured.treloar(Deformation.UNIAXIAL));
+        LawFit.of(LawFamilies.ogden(1)).bounded(false).fit(Measured.treloar(Deformation.UNIAXIAL));
     assertThat(fitted.value("alpha1")).isCloseTo(-5.019, within(1e-3));
-    assertThat(fitted.caveats())
-        .anyMatch(c -> c.message().contains("not fit for inflation"));
-    assertThat(
-            LawFit.of(LawFamilies.ogden(1)).fit(Measured.treloar()).caveats())
-        .isEmpty();
+    assertThat(fitted.caveats()).anyMatch(c -> c.message().contains("not fit for inflation"));
+    assertThat(LawFit.of(LawFamilies.ogden(1)).fit(Measured.treloar()).caveats()).isEmpty();
   }
 
   @Test
@@ -173,8 +168,7 @@ class FitTest {
     assertThat(fitted.inData().shearModulus()).isEqualTo(fitted.law().shearModulus());
     assertThat(fitted.beyondData(Deformation.EQUIBIAXIAL, 4.4)).isEmpty();
     assertThat(fitted.beyondData(Deformation.EQUIBIAXIAL, 5.0).orElseThrow().message())
-        .isEqualTo(
-            "equibiaxial stretch is 5, the model is good for equibiaxial stretch 1 to 4.44");
+        .isEqualTo("equibiaxial stretch is 5, the model is good for equibiaxial stretch 1 to 4.44");
     FittedLaw single = MOONEY.fit(Measured.treloar(Deformation.UNIAXIAL));
     assertThat(single.tested(Deformation.PLANAR)).isEmpty();
     assertThat(single.beyondData(Deformation.PLANAR, 1.1)).isPresent();
@@ -212,7 +206,8 @@ class FitTest {
     // 24, 16 and 13 points of 53
     List<TestCurve> level =
         List.of(
-            curves.get(0).weight(53.0 / 72), curves.get(1).weight(53.0 / 48),
+            curves.get(0).weight(53.0 / 72),
+            curves.get(1).weight(53.0 / 48),
             curves.get(2).weight(53.0 / 39));
     assertThat(NEO.curvesAlike(true).fit(curves).value("mu"))
         .isCloseTo(NEO.fit(level).value("mu"), within(1e-3));
