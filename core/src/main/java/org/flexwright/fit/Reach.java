@@ -111,7 +111,7 @@ final class Reach {
   Optional<String> instability(StrainEnergy law) {
     Stability stability = Stability.of(law);
     for (Deformation mode : Deformation.values()) {
-      double last = end.get(mode);
+      double last = end.getOrDefault(mode, 1.0);
       for (double at = 1.0; at < last * STEP; at *= STEP) {
         double[] l = mode.stretches(Math.min(at, last));
         // one not tested may lock before; that is no instability
