@@ -15,7 +15,8 @@ import org.flexwright.quantity.Pressure;
  * is a choice, stated here: ln s is a monotone piecewise cubic in ln e (slopes after Fritsch and
  * Butland 1984); below the first point the material is linear, beyond the last the curve goes on
  * with its end slope. Since s rises with e, f is convex and increasing, hence W is convex in the
- * logarithmic strains: stable in the sense of Hill on every path by construction.
+ * logarithmic strains: stable in the sense of Hill on every path by construction. For a stretch that
+ * is 0, negative or not finite energy and derivatives are infinite.
  *
  * <p>That one curve serves every state of stretch is an assumption until a biaxial test confirms
  * it.
@@ -25,6 +26,7 @@ import org.flexwright.quantity.Pressure;
  */
 public final class HenckyCurve implements StrainEnergy {
 
+  private static final String STRAIN = "equivalent strain";
   private static final double REST = 1e-12;
   // four Gauss points on each of eight parts of an interval: 1e-13 of the energy on our curves
   private static final double[] GAUSS_X = {
@@ -107,8 +109,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f' in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double stress(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     double u = Math.log(strain);
     return u <= x[0] ? young * strain : Math.exp(logStress(u));
   }
@@ -118,8 +122,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f'' in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double tangent(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     double u = Math.log(strain);
     return u <= x[0] ? young : Math.exp(logStress(u)) * logSlope(u) / strain;
   }
@@ -129,8 +135,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double energy(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     double first = Math.exp(x[0]);
     if (strain <= first) {
       return 0.5 * young * strain * strain;
@@ -211,7 +219,8 @@ public final class HenckyCurve implements StrainEnergy {
     double b = Math.log(l2);
     double c = Math.log(l3);
     double mean = (a + b + c) / 3.0;
-    return energy(equivalent(a - mean, b - mean, c - mean));
+    double e = equivalent(a - mean, b - mean, c - mean);
+    return Double.isNaN(e) ? Double.POSITIVE_INFINITY : energy(e);
   }
 
   private static double equivalent(double a, double b, double c) {
@@ -228,6 +237,10 @@ public final class HenckyCurve implements StrainEnergy {
     b -= mean;
     c -= mean;
     double e = equivalent(a, b, c);
+    if (Double.isNaN(e)) { // a stretch that is 0, negative or not finite
+      Arrays.fill(out, 0, 3, Double.POSITIVE_INFINITY);
+      return;
+    }
     double k = 2.0 / 3.0 * secant(e);
     out[0] = k * a / l1;
     out[1] = k * b / l2;
@@ -244,17 +257,22 @@ public final class HenckyCurve implements StrainEnergy {
     b -= mean;
     c -= mean;
     double e = equivalent(a, b, c);
+    if (Double.isNaN(e)) {
+      Arrays.fill(out, 0, 6, Double.POSITIVE_INFINITY);
+      return;
+    }
     double sec = secant(e);
     double k = 2.0 / 3.0 * sec;
     double q = e < REST ? 0.0 : 4.0 / 9.0 * (tangent(e) - sec) / (e * e);
     double on = 2.0 / 3.0 * k;
     double off = -k / 3.0;
-    out[0] = (on + q * a * a - k * a) / (l1 * l1);
-    out[1] = (on + q * b * b - k * b) / (l2 * l2);
-    out[2] = (on + q * c * c - k * c) / (l3 * l3);
-    out[3] = (off + q * a * b) / (l1 * l2);
-    out[4] = (off + q * a * c) / (l1 * l3);
-    out[5] = (off + q * b * c) / (l2 * l3);
+    // twice divided: the square of a tiny stretch would be 0
+    out[0] = (on + q * a * a - k * a) / l1 / l1;
+    out[1] = (on + q * b * b - k * b) / l2 / l2;
+    out[2] = (on + q * c * c - k * c) / l3 / l3;
+    out[3] = (off + q * a * b) / l1 / l2;
+    out[4] = (off + q * a * c) / l1 / l3;
+    out[5] = (off + q * b * c) / l2 / l3;
   }
 
   /**
@@ -262,8 +280,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return the secant modulus in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double secant(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     return strain <= Math.exp(x[0]) ? young : stress(strain) / strain;
   }
 
