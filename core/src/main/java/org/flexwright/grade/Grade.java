@@ -78,17 +78,14 @@ public final class Grade {
   }
 
   /**
-   * A grade from the figures of its datasheet.
+   * A grade from the figures of its datasheet, exact at each of them.
    *
-   * @param name a name for tables
-   * @param points the four figures
-   * @return the grade; say how well they are known with {@link #known}
+   * @param sheet the figures, at least one modulus or one stress
+   * @return the grade, with a caveat for every figure that had to be filled
+   * @throws org.flexwright.InvalidInputException if the figures do not suffice
    */
-  public static Grade ofDatasheet(String name, StressPoints points) {
-    GradeBuilder b = new GradeBuilder(name, points.law());
-    b.factors = b.factors.withBand(Factor.MODULUS, 1.2);
-    b.sources.add(Source.assumption("datasheet figures, x/ 1.2 from batch to batch"));
-    return new Grade(b);
+  public static Grade ofDatasheet(Datasheet sheet) {
+    return new Grade(DatasheetCurve.grade(sheet));
   }
 
   /**

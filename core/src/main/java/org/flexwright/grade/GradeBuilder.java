@@ -6,12 +6,21 @@ import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.internal.Text;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Length;
 
 /** The mutable twin of a grade, never seen outside this package. */
 final class GradeBuilder {
+
+  /** What a curve law rests on until a biaxial test says more. */
+  static final Caveat ONE_CURVE =
+      Caveat.note(
+          "Hencky-strain law",
+          "one uniaxial curve serves every state of stretch until a biaxial test confirms it",
+          Source.assumption("isotropic Hencky-type law"));
+
   final String name;
   StrainEnergy law;
   Density density = Density.gPerCm3(1.2);
@@ -26,6 +35,14 @@ final class GradeBuilder {
   GradeBuilder(String name, StrainEnergy law) {
     this.name = name;
     this.law = law;
+  }
+
+  /** The reservation of a grade whose strain at break nobody gave. */
+  static Caveat breakAssumed(double strain) {
+    return Caveat.note(
+        "strain at break",
+        "not given, " + Text.percent(strain) + " assumed; say it with strainAtBreak",
+        Source.assumption("strain at break of a common polyurethane"));
   }
 
   GradeBuilder(Grade g) {
