@@ -27,6 +27,9 @@ class LawsTest {
   private static final Ogden OGDEN =
       Ogden.of(Pressure.mpa(0.63), 1.3).and(Pressure.mpa(0.0012), 5).and(Pressure.mpa(-0.01), -2);
 
+  private static final ExtendedTube EXTENDED_TUBE =
+      ExtendedTube.of(Pressure.mpa(0.1867), Pressure.mpa(0.2169)).beta(0.2).delta(0.09693);
+
   static Stream<ReferenceCase> cases() {
     return TABLE.cases();
   }
@@ -84,6 +87,21 @@ class LawsTest {
         MooneyRivlinPolynomial.of(Pressure.mpa(0.15), Pressure.mpa(0.02), Pressure.mpa(0.001))
             .squares(Pressure.mpa(0.002), Pressure.mpa(0.0005)),
         MooneyRivlinPolynomial.of(Pressure.mpa(0.2588), Pressure.mpa(-0.0449), Pressure.mpa(0)),
+        Yeoh.of(Pressure.mpa(0.1755355), Pressure.mpa(-0.001878527), Pressure.mpa(4.632237e-5)),
+        // the cubic term too weak: unstable in the middle
+        Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(-0.02), Pressure.mpa(1e-4)),
+        Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(0.001), Pressure.mpa(0)),
+        GentGent.of(Pressure.mpa(0.2462124), 79.85308, Pressure.mpa(0.2911695)),
+        GentGent.of(Pressure.mpa(0.2462124), 1, Pressure.mpa(3)),
+        GentThomas.of(Pressure.mpa(0.1629), Pressure.mpa(0.0376)),
+        GentThomas.of(Pressure.mpa(0), Pressure.mpa(1)),
+        ArrudaBoyce.of(Pressure.mpa(0.27), 26.5),
+        ArrudaBoyce.of(Pressure.mpa(0.27), 1.1),
+        ArrudaBoyce.of(Pressure.mpa(0.27), 5000),
+        ArrudaBoyceSeries.of(Pressure.mpa(0.27), 26.5),
+        EXTENDED_TUBE,
+        EXTENDED_TUBE.beta(1).delta(0.7),
+        EXTENDED_TUBE.delta(0),
         NeoHookean.of(Pressure.mpa(0.4)),
         MooneyRivlin.of(Pressure.mpa(0.162), Pressure.mpa(0.0059)),
         MooneyRivlin.fromHabit(Pressure.mpa(3.6)));
