@@ -7,6 +7,7 @@ import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.fit.TestCurve;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
@@ -86,6 +87,22 @@ public final class Grade {
    */
   public static Grade ofDatasheet(Datasheet sheet) {
     return new Grade(DatasheetCurve.grade(sheet));
+  }
+
+  /**
+   * A grade from measured curves: the law of the uniaxial ones, made to rise by isotonic
+   * regression, good to the last point. Curves of other modes, and compression beside tension, test
+   * that one curve serves every state: the largest disagreement is a caveat and, where it is more
+   * than x/ 1.1, widens the band. The strain at break is the last point of the tension.
+   *
+   * @param name a name for tables
+   * @param curves first loadings, one uniaxial one at least; repeats are pooled by weight
+   * @return the grade, its modulus within x/ 1.1 joined with the scatter and the disagreement
+   * @throws org.flexwright.InvalidInputException if no branch has two uniaxial points or the stress
+   *     does not rise
+   */
+  public static Grade ofCurve(String name, TestCurve... curves) {
+    return new Grade(MeasuredCurve.grade(name, List.of(curves)));
   }
 
   /**
