@@ -46,6 +46,21 @@ public final class Stability {
     return 0.5 * (a + b) - Math.hypot(0.5 * (a - b), c);
   }
 
+  /**
+   * The least stiffness of a law in one state: the least eigenvalue named above.
+   *
+   * @param law the law
+   * @param l1 first principal stretch, above 0
+   * @param l2 second principal stretch, above 0
+   * @param l3 third principal stretch, above 0
+   * @return the stiffness in pascals, above 0 where the law is stable; minus infinity where the law
+   *     has no state
+   */
+  public static double leastStiffness(StrainEnergy law, double l1, double l2, double l3) {
+    double least = new Stability(law).least(l1, l2, l3);
+    return Double.isFinite(least) ? least : Double.NEGATIVE_INFINITY;
+  }
+
   /** The stretch at which one deformation loses its stability, FARTHEST if none does before. */
   double limit(Deformation mode) {
     UnivariateFunction least =
