@@ -18,6 +18,7 @@ import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.ShoreD;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.HenckyCurve;
 import org.flexwright.quantity.Pressure;
 
@@ -107,6 +108,7 @@ final class DatasheetCurve {
     double own = Math.log(widest) / Factors.COVERAGE;
     b.factors = b.factors.with(Factor.MODULUS, Math.hypot(own, curve.fillSigma));
     sheet.density().ifPresent(d -> b.density = d);
+    b.tested.add(Deformation.UNIAXIAL);
     b.sources.add(OWN);
     if (curve.fillSigma > 0.0) {
       b.sources.add(SHEETS);

@@ -12,6 +12,7 @@ import org.flexwright.hardness.Irhd;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.ShoreD;
 import org.flexwright.hardness.relation.MouldedPolyurethane;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.HenckyCurve;
 import org.flexwright.quantity.Pressure;
 
@@ -47,6 +48,7 @@ final class GenericPolyurethane {
     GradeBuilder b = new GradeBuilder("polyurethane " + reading, curve(d.points()));
     b.factors = b.factors.with(Factor.MODULUS, Math.hypot(fitSigma(d.points()), readingSigma(d)));
     b.generic = true;
+    b.tested.add(Deformation.UNIAXIAL);
     b.sources.add(SHEETS);
     b.sources.add(PRINTED_SHEETS);
     b.caveats.addAll(caveats(d.points()));

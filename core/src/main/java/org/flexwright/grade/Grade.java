@@ -1,6 +1,8 @@
 package org.flexwright.grade;
 
 import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
 import org.flexwright.condition.Condition;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
@@ -41,8 +43,9 @@ public final class Grade {
   private final boolean generic;
   private final List<Source> sources;
   private final List<Caveat> caveats;
+  private final Set<Deformation> tested;
 
-  private Grade(GradeBuilder b) {
+  Grade(GradeBuilder b) {
     name = b.name;
     law = b.law;
     density = b.density;
@@ -53,6 +56,13 @@ public final class Grade {
     generic = b.generic;
     sources = List.copyOf(b.sources);
     caveats = List.copyOf(b.caveats);
+    tested = Set.copyOf(b.tested);
+  }
+
+  private Grade with(Consumer<GradeBuilder> change) {
+    GradeBuilder b = new GradeBuilder(this);
+    change.accept(b);
+    return new Grade(b);
   }
 
   /**
@@ -76,6 +86,17 @@ public final class Grade {
    */
   public static Grade rubber(HardnessReading reading) {
     return new Grade(GenericRubber.of(reading));
+  }
+
+  /**
+   * A soft platinum silicone known by its hardness alone (10 to 40 Shore A, with a caveat outside):
+   * neo-Hookean to 50 % strain, 0.44 of Gent's modulus.
+   *
+   * @param reading the hardness
+   * @return the grade, marked generic
+   */
+  public static Grade silicone(HardnessReading reading) {
+    return new Grade(GenericSilicone.of(reading));
   }
 
   /**
@@ -123,9 +144,7 @@ public final class Grade {
    * @return the new grade
    */
   public Grade printedBy(PrintProcess by) {
-    GradeBuilder b = new GradeBuilder(this);
-    b.process = by;
-    return new Grade(b);
+    return with(b -> b.process = by);
   }
 
   /**
@@ -145,9 +164,7 @@ public final class Grade {
         factor,
         "modulus, strength or life",
         "size errors belong to the printing process");
-    GradeBuilder b = new GradeBuilder(this);
-    b.factors = factors.withBand(factor, band);
-    return new Grade(b);
+    return with(b -> b.factors = factors.withBand(factor, band));
   }
 
   /**
@@ -160,11 +177,12 @@ public final class Grade {
    */
   public Grade measuredModulus(double factor, double band) {
     Require.positive("measured modulus ratio", factor, "");
-    GradeBuilder b = new GradeBuilder(this);
-    b.law = law.scaled(factor);
-    b.factors = factors.withBand(Factor.MODULUS, band);
-    b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
-    return new Grade(b);
+    return with(
+        b -> {
+          b.law = law.scaled(factor);
+          b.factors = factors.withBand(Factor.MODULUS, band);
+          b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
+        });
   }
 
   /**
@@ -177,9 +195,7 @@ public final class Grade {
   public Grade measuredSizes(Length bias, Length scatter) {
     Require.notNegative("size bias", bias.m(), "m");
     Require.notNegative("size scatter", scatter.m(), "m");
-    GradeBuilder b = new GradeBuilder(this);
-    b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand());
-    return new Grade(b);
+    return with(b -> b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand()));
   }
 
   /**
@@ -190,18 +206,7 @@ public final class Grade {
    * @return the new grade
    */
   public Grade under(Condition condition) {
-    GradeBuilder b = new GradeBuilder(this);
-    b.law = condition.apply(law);
-    b.factors =
-        factors.with(
-            Factor.MODULUS,
-            Math.hypot(
-                factors.sigma(Factor.MODULUS),
-                Math.log(Require.between("band of a condition", condition.band(), 1.0, 100.0, ""))
-                    / Factors.COVERAGE));
-    b.sources.addAll(condition.sources());
-    b.caveats.addAll(condition.caveats());
-    return new Grade(b);
+    return with(b -> b.under(condition));
   }
 
   /**
@@ -212,9 +217,7 @@ public final class Grade {
    */
   public Grade density(Density of) {
     Require.positive("density", of.kgPerM3(), "kg/m3");
-    GradeBuilder b = new GradeBuilder(this);
-    b.density = of;
-    return new Grade(b);
+    return with(b -> b.density = of);
   }
 
   /**
@@ -231,9 +234,7 @@ public final class Grade {
         Text.number(ratio),
         "above 0 and at most 0.5",
         "elastomers have 0.48 to 0.5");
-    GradeBuilder b = new GradeBuilder(this);
-    b.poisson = ratio;
-    return new Grade(b);
+    return with(b -> b.poisson = ratio);
   }
 
   /**
@@ -244,65 +245,69 @@ public final class Grade {
    */
   public Grade strainAtBreak(double strain) {
     Require.positive("strain at break", strain, "");
-    GradeBuilder b = new GradeBuilder(this);
-    b.strainAtBreak = strain;
-    return new Grade(b);
+    return with(b -> b.strainAtBreak = strain);
+  }
+
+  /**
+   * This grade with the deformations in which its law was measured or confirmed, which is what
+   * {@link #caveatsIn} goes by.
+   *
+   * @param in the deformations; empty if nobody knows
+   * @return the new grade
+   */
+  public Grade tested(Set<Deformation> in) {
+    return with(b -> b.tested = in);
+  }
+
+  /** {@return the deformations in which the law was measured or confirmed, empty if not known} */
+  public Set<Deformation> tested() {
+    return tested;
+  }
+
+  /**
+   * What must be said of the law in a state of stretch: beyond its range in any principal stretch,
+   * or too stiff in a deformation in which nobody tested it.
+   *
+   * @param mode the deformation
+   * @param stretch its stretch, above 0
+   * @return the caveats, those of the grade itself not among them
+   * @throws org.flexwright.InvalidInputException if the law is known to rest on other deformations
+   *     alone and cannot be meant for this one
+   */
+  public List<Caveat> caveatsIn(Deformation mode, double stretch) {
+    return ModeCheck.caveats(this, mode, stretch);
   }
 
   Factors materialFactors() {
     return factors;
   }
 
-  /**
-   * The name for tables.
-   *
-   * @return the name
-   */
+  /** {@return the name for tables} */
   public String name() {
     return name;
   }
 
-  /**
-   * The law.
-   *
-   * @return the law
-   */
+  /** {@return the law} */
   public StrainEnergy law() {
     return law;
   }
 
-  /**
-   * The process the parts are made by.
-   *
-   * @return the process
-   */
+  /** {@return the process the parts are made by} */
   public PrintProcess process() {
     return process;
   }
 
-  /**
-   * The density.
-   *
-   * @return the density
-   */
+  /** {@return the density} */
   public Density density() {
     return density;
   }
 
-  /**
-   * The Poisson ratio for linear closed forms.
-   *
-   * @return the ratio, at most 0.5
-   */
+  /** {@return the Poisson ratio for linear closed forms} */
   public double poisson() {
     return poisson;
   }
 
-  /**
-   * Whether the grade is a generic default rather than a measured material.
-   *
-   * @return true if generic
-   */
+  /** {@return whether the grade is a generic default rather than a measured material} */
   public boolean generic() {
     return generic;
   }
@@ -324,11 +329,7 @@ public final class Grade {
     return Deformation.UNIAXIAL.trueStress(law, Math.exp(strain)).times(1.0 / strain);
   }
 
-  /**
-   * Young's modulus at rest.
-   *
-   * @return the modulus
-   */
+  /** {@return Young's modulus at rest} */
   public Pressure modulusAtRest() {
     return Pressure.pa(law.youngModulus());
   }
@@ -385,20 +386,12 @@ public final class Grade {
         factors.sigma(Factor.MODULUS), Math.log(process.stiffnessBand()) / Factors.COVERAGE);
   }
 
-  /**
-   * Where the figures come from.
-   *
-   * @return the sources
-   */
+  /** {@return the sources of the figures} */
   public List<Source> sources() {
     return sources;
   }
 
-  /**
-   * The reservations that every answer with this grade carries.
-   *
-   * @return the caveats
-   */
+  /** {@return the reservations that every answer with this grade carries} */
   public List<Caveat> caveats() {
     return caveats;
   }

@@ -1,12 +1,17 @@
 package org.flexwright.grade;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import org.flexwright.condition.Condition;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Length;
@@ -31,6 +36,7 @@ final class GradeBuilder {
   boolean generic;
   List<Source> sources = new ArrayList<>();
   List<Caveat> caveats = new ArrayList<>();
+  Set<Deformation> tested = EnumSet.noneOf(Deformation.class);
 
   GradeBuilder(String name, StrainEnergy law) {
     this.name = name;
@@ -55,5 +61,18 @@ final class GradeBuilder {
     generic = g.generic();
     sources = new ArrayList<>(g.sources());
     caveats = new ArrayList<>(g.caveats());
+    tested.addAll(g.tested());
+  }
+
+  /** Under a condition: its law, its band joined with that of the modulus, its words. */
+  void under(Condition condition) {
+    double band = Require.between("band of a condition", condition.band(), 1.0, 100.0, "");
+    law = condition.apply(law);
+    factors =
+        factors.with(
+            Factor.MODULUS,
+            Math.hypot(factors.sigma(Factor.MODULUS), Math.log(band) / Factors.COVERAGE));
+    sources.addAll(condition.sources());
+    caveats.addAll(condition.caveats());
   }
 }

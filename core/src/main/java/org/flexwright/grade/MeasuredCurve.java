@@ -199,6 +199,7 @@ final class MeasuredCurve {
             "measured curves "
                 + curves.stream().map(TestCurve::name).distinct().collect(Collectors.joining(", "))
                 + "; x/ 1.1 for one test, widened by scatter and disagreement"));
+    curves.forEach(c -> b.tested.add(c.mode()));
     compared.forEach(c -> b.caveats.add(c.caveat()));
     m.untested(b, compared);
     m.ends(b);
