@@ -23,9 +23,10 @@ import org.flexwright.quantity.Pressure;
  * the nearest figure of the sheet, with a caveat and a wider band. A hardness is only compared.
  *
  * <p>Refused: figures whose true stress does not rise; a modulus below three quarters of what a
- * neo-Hookean material with the next stress would have, which is what a "100 % modulus" taken for
- * a modulus looks like, or above 60 times that; two stresses further apart than 4 times the square of their stretches,
- * which is what a slip of units looks like. Elongations are fractions: 0.5 means 50 %.
+ * neo-Hookean material with the next stress would have, which is what a "100 % modulus" taken for a
+ * modulus looks like, or above 60 times that; two stresses further apart than 4 times the square of
+ * their stretches, which is what a slip of units looks like. Elongations are fractions: 0.5 means
+ * 50 %.
  *
  * <p>Band: each figure x/ 1.2 from batch to batch unless {@link #within} says otherwise; the widest
  * counts, since one factor serves the whole curve. Source: the limits are ours, from property

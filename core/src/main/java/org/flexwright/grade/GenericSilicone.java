@@ -21,10 +21,10 @@ import org.flexwright.quantity.Pressure;
 /**
  * A soft platinum silicone known only by its hardness.
  *
- * <p>Formula: E = 0.436 of Gent's modulus, the geometric mean over eight silicones of 10 to 40 Shore
- * A (0.335 to 0.533), ln-standard-deviation 0.18; neo-Hookean to 50 % strain, the reach of those
- * fits. At 100 % the same materials bear 1.13 to 1.44 times the neo-Hookean stress. Strains were
- * taken from the crosshead, so a modulus may be higher than measured.
+ * <p>Formula: E = 0.436 of Gent's modulus, the geometric mean over eight silicones of 10 to 40
+ * Shore A (0.335 to 0.533), ln-standard-deviation 0.18; neo-Hookean to 50 % strain, the reach of
+ * those fits. At 100 % the same materials bear 1.13 to 1.44 times the neo-Hookean stress. Strains
+ * were taken from the crosshead, so a modulus may be higher than measured.
  */
 final class GenericSilicone {
 
@@ -48,8 +48,7 @@ final class GenericSilicone {
     Pressure young = GENT.modulus(a.points()).times(SHARE);
     StretchRange data = new StretchRange(1.0 / REACH, REACH, "data of the silicones", DATA);
     GradeBuilder b =
-        new GradeBuilder(
-            "silicone " + reading, LawInData.of(NeoHookean.ofYoung(young), data));
+        new GradeBuilder("silicone " + reading, LawInData.of(NeoHookean.ofYoung(young), data));
     double slope = GENT.logSlope(a.points()) * a.tolerance() / Factors.COVERAGE;
     b.factors = b.factors.with(Factor.MODULUS, Math.hypot(SIGMA, slope));
     b.density = Density.gPerCm3(1.08);

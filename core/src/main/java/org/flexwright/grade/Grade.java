@@ -278,6 +278,17 @@ public final class Grade {
     return ModeCheck.caveats(this, mode, stretch);
   }
 
+  /**
+   * The law as a test curve, for a comparison with the classical laws: {@code
+   * FitComparison.of(List.of(grade.curve(Deformation.UNIAXIAL)))}.
+   *
+   * @param mode the deformation
+   * @return 24 points evenly spaced in ln stretch, to the end of the law's range or to break
+   */
+  public TestCurve curve(Deformation mode) {
+    return ModeCheck.sampled(this, mode);
+  }
+
   Factors materialFactors() {
     return factors;
   }

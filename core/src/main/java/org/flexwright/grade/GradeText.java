@@ -24,9 +24,9 @@ import org.flexwright.quantity.Density;
  * <p>Saved are laws of the families of {@link org.flexwright.law.classical.LawFamilies} and of
  * families given here, Ogden's of any number of terms, stress curves, and each of them scaled,
  * ended at its data or softened by cycles. Any other law or process is refused when written. An
- * unknown version, an unknown, missing or repeated key, a bad number and a text too long are refused
- * when read, each by line and key. A generic grade that was written with other built-in figures
- * gets a caveat.
+ * unknown version, an unknown, missing or repeated key, a bad number and a text too long are
+ * refused when read, each by line and key. A generic grade that was written with other built-in
+ * figures gets a caveat.
  *
  * <p>Immutable and thread-safe.
  *
@@ -76,7 +76,10 @@ public final class GradeText {
         "tested",
         grade.tested().isEmpty()
             ? "unknown"
-            : grade.tested().stream().sorted().map(EvidenceText::word).collect(Collectors.joining(", ")));
+            : grade.tested().stream()
+                .sorted()
+                .map(EvidenceText::word)
+                .collect(Collectors.joining(", ")));
     EvidenceText.writeFactors(to, grade.materialFactors());
     ProcessText.write(to, "process", grade.process(), 1);
     laws.write(to, "law", grade.law(), 1);
@@ -105,8 +108,7 @@ public final class GradeText {
     int format = from.count("format", 1_000_000);
     String library = from.word("library");
     if (format != FORMAT) {
-      throw from.refuse(
-          "format", Integer.toString(FORMAT), "it was written by library " + library);
+      throw from.refuse("format", Integer.toString(FORMAT), "it was written by library " + library);
     }
     int data = from.count("data", 1_000_000);
     String name = from.text("name");
@@ -126,7 +128,10 @@ public final class GradeText {
       b.caveats.add(
           Caveat.note(
               "generic grade " + name,
-              "written with version " + data + " of the built-in figures, now " + Library.DATA
+              "written with version "
+                  + data
+                  + " of the built-in figures, now "
+                  + Library.DATA
                   + ": make it again from its hardness",
               Source.derived("stamps of the text")));
     }

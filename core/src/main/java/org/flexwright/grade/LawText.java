@@ -57,7 +57,11 @@ final class LawText {
 
   void write(TextLines to, String key, StrainEnergy law, int depth) {
     Require.that(
-        depth <= DEEPEST, "laws inside laws", depth, "at most " + DEEPEST, "apply fewer conditions");
+        depth <= DEEPEST,
+        "laws inside laws",
+        depth,
+        "at most " + DEEPEST,
+        "apply fewer conditions");
     if (law instanceof HenckyCurve curve) {
       writeCurve(to, key, curve);
     } else if (law instanceof Ogden ogden) {
@@ -199,8 +203,7 @@ final class LawText {
     double band = from.number(key + ".band", "");
     var source = EvidenceText.source(from, key + ".source");
     StrainEnergy of = read(from, key + ".of", depth + 1);
-    return from.at(
-        key, () -> OgdenRoxburgh.of(r, m, beta, band, source).conditioned(of, largest));
+    return from.at(key, () -> OgdenRoxburgh.of(r, m, beta, band, source).conditioned(of, largest));
   }
 
   private StrainEnergy readFamily(TextFields from, String key, String kind) {

@@ -120,7 +120,8 @@ final class MeasuredCurve {
     }
     for (TestCurve curve : curves) {
       if (curve.mode() != Deformation.UNIAXIAL) {
-        String what = curve.mode().name().toLowerCase(Locale.ROOT) + " test \"" + curve.name() + '"';
+        String what =
+            curve.mode().name().toLowerCase(Locale.ROOT) + " test \"" + curve.name() + '"';
         compare(what, curve.mode(), curve.points(), all);
       }
     }
@@ -211,7 +212,10 @@ final class MeasuredCurve {
       b.caveats.add(GradeBuilder.ONE_CURVE);
     }
     if (!pulled || compression.isEmpty()) {
-      String[] sides = pulled ? new String[] {"tension", "compression"} : new String[] {"compression", "tension"};
+      String[] sides =
+          pulled
+              ? new String[] {"tension", "compression"}
+              : new String[] {"compression", "tension"};
       b.caveats.add(
           Caveat.note(
               "Hencky-strain law",
@@ -226,7 +230,9 @@ final class MeasuredCurve {
       b.caveats.add(
           Caveat.note(
               "stress curve of " + name,
-              "begins at " + Text.percent(first) + ": straight below, so its modulus at rest is a"
+              "begins at "
+                  + Text.percent(first)
+                  + ": straight below, so its modulus at rest is a"
                   + " secant",
               CURVES));
     }

@@ -61,8 +61,7 @@ final class DatasheetTest {
   @Test
   void aTensileModulusIsANominalSecant() {
     Grade grade =
-        Grade.ofDatasheet(
-            sheet("t").tensile(Pressure.mpa(40), 0.05).stress(1, Pressure.mpa(8)));
+        Grade.ofDatasheet(sheet("t").tensile(Pressure.mpa(40), 0.05).stress(1, Pressure.mpa(8)));
     assertThat(nominal(grade, 0.05)).isCloseTo(2.0, within(1e-12));
   }
 
@@ -166,8 +165,7 @@ final class DatasheetTest {
     assertThatThrownBy(() -> m100.stress(1, Pressure.mpa(9.04)))
         .hasMessageContaining("give each strain once");
     assertThatThrownBy(() -> m100.stress(3, Pressure.mpa(-1))).hasMessageContaining("above 0");
-    assertThatThrownBy(
-            () -> Grade.ofDatasheet(sheet("r").strength(Pressure.mpa(50), 5)))
+    assertThatThrownBy(() -> Grade.ofDatasheet(sheet("r").strength(Pressure.mpa(50), 5)))
         .hasMessageContaining("at least one modulus or one stress");
     // a silicone: no polyurethane is that soft, so nothing can be filled
     assertThatThrownBy(() -> Grade.ofDatasheet(sheet("r").stress(1, Pressure.mpa(0.3))))

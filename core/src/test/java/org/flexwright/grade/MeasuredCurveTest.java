@@ -21,8 +21,8 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Factor;
 import org.flexwright.fit.TestCurve;
-import org.flexwright.law.Deformation;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.HenckyCurve;
 import org.flexwright.law.LawCheck;
 import org.flexwright.law.StrainEnergy;
@@ -77,7 +77,9 @@ final class MeasuredCurveTest {
     }
   }
 
-  /** Exact curves of a neo-Hookean material: tension to 2.72, compression to 0.5, inflation to 1.5. */
+  /**
+   * Exact curves of a neo-Hookean material: tension to 2.72, compression to 0.5, inflation to 1.5.
+   */
   private static List<TestCurve> neoHookean() {
     NeoHookean law = NeoHookean.of(Pressure.mpa(0.4));
     return List.of(
@@ -166,7 +168,8 @@ final class MeasuredCurveTest {
 
   @Test
   void compressionAloneMakesAGradeToo() {
-    TestCurve pressed = sampled(NeoHookean.of(Pressure.mpa(1)), Deformation.UNIAXIAL, 0.6, 0.99, 10);
+    TestCurve pressed =
+        sampled(NeoHookean.of(Pressure.mpa(1)), Deformation.UNIAXIAL, 0.6, 0.99, 10);
     Grade grade = Grade.ofCurve("c", pressed);
     assertThat(Deformation.UNIAXIAL.nominalStress(grade.law(), 0.6).mpa())
         .isCloseTo(0.6 - 1 / 0.36, within(1e-12));

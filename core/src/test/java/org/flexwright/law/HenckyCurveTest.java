@@ -19,8 +19,7 @@ final class HenckyCurveTest {
   private static final double S0 = 0.6e6;
   private static final double S1 = 9e6;
   private static final HenckyCurve TWO =
-      HenckyCurve.through(
-          new double[] {E0, E1}, new Pressure[] {Pressure.pa(S0), Pressure.pa(S1)});
+      HenckyCurve.through(new double[] {E0, E1}, new Pressure[] {Pressure.pa(S0), Pressure.pa(S1)});
   private static final HenckyCurve FOUR =
       HenckyCurve.through(
           new double[] {0.01, Math.log(1.5), Math.log(2), Math.log(4)},
@@ -62,7 +61,10 @@ final class HenckyCurveTest {
     return e.compose(0.0, s.getValue(), s.getPartialDerivative(1));
   }
 
-  /** Three, two, nearly two and no equal stretches, in the linear start, the curve, at constant volume or not. */
+  /**
+   * Three, two, nearly two and no equal stretches, in the linear start, the curve, at constant
+   * volume or not.
+   */
   @ParameterizedTest
   @CsvSource({
     "1, 1, 1",
