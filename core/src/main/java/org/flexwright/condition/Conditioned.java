@@ -91,19 +91,18 @@ public record Conditioned(double stretch, Deformation mode, OgdenRoxburgh soften
   public List<Caveat> caveats() {
     return List.of(
         Caveat.note(
-            NAME,
-            "the strain that stays after the cycles (set) is not modelled",
-            softening.source()),
+            NAME, "the strain that stays after the cycles (set) is not modelled", softening.source()),
         Caveat.note(
             NAME,
             "thermoplastic polyurethane may stiffen after large strains instead of softening",
-            Source.read(
-                "Scetta et al. 2021, Macromolecules 54, moulded polyurethane, step cycles")));
+            Source.read("Scetta et al. 2021, Macromolecules 54, moulded polyurethane, step cycles")));
   }
 
   @Override
   public List<Source> sources() {
-    return List.of(softening.source(), Source.memory("Ogden & Roxburgh 1999, Proc. R. Soc. A 455"));
+    return List.of(
+        softening.source(),
+        Source.memory("Ogden & Roxburgh 1999, Proc. R. Soc. A 455"));
   }
 
   /** One readable line. */

@@ -13,9 +13,8 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
- * Levenberg-Marquardt from one start. Bounds are held exactly: a constant that is pushed against
- * its bound is taken out, the others go on, and it comes back in once the slope turns. Not
- * thread-safe.
+ * Levenberg-Marquardt from one start. Bounds are held exactly: a constant that is pushed against its
+ * bound is taken out, the others go on, and it comes back in once the slope turns. Not thread-safe.
  */
 final class Descent {
 

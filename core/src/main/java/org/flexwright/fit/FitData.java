@@ -103,7 +103,9 @@ final class FitData {
     Require.that(
         above > 0.0,
         "stress of the test curve " + curve.name(),
-        Pressure.pa(stress[first[c + 1] - 1]) + " at stretch " + Text.number(l1[first[c + 1] - 1]),
+        Pressure.pa(stress[first[c + 1] - 1])
+            + " at stretch "
+            + Text.number(l1[first[c + 1] - 1]),
         "above 0 in tension and below 0 in compression",
         "turn the sign of the stresses, or check how the deformation is given");
     return new double[] {above, below};

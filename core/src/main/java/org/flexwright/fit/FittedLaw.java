@@ -140,7 +140,12 @@ public final class FittedLaw {
     StretchRange range =
         tested(mode).orElse(new StretchRange(1.0, 1.0, "not tested", Evidence.SOURCE));
     return new ValidityRange(
-            "law fitted to tests", name + " stretch", range.low(), range.high(), "", range.source())
+            "law fitted to tests",
+            name + " stretch",
+            range.low(),
+            range.high(),
+            "",
+            range.source())
         .check(stretch);
   }
 
@@ -248,9 +253,7 @@ public final class FittedLaw {
   public String toString() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        fit.family().name()
-            + ": "
-            + String.join(", ", constants.stream().map(Value::toString).toList()));
+        fit.family().name() + ": " + String.join(", ", constants.stream().map(Value::toString).toList()));
     errors.forEach(e -> lines.add("  " + e));
     caveats.forEach(c -> lines.add("  " + c));
     return String.join("\n", lines);

@@ -46,7 +46,8 @@ final class Reach {
       tested.merge(
           curve.mode(),
           range,
-          (a, b) -> range(Math.min(a.low(), b.low()), Math.max(a.high(), b.high()), "test curves"));
+          (a, b) ->
+              range(Math.min(a.low(), b.low()), Math.max(a.high(), b.high()), "test curves"));
     }
     tested.forEach(this::reached);
     for (Deformation mode : Deformation.values()) {

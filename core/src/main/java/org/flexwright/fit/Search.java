@@ -158,7 +158,8 @@ final class Search {
       double to = constant.usualHigh();
       boolean logarithmic = from > 0.0 && to > WIDE * from;
       to += (to - from) * (widened - 1.0);
-      x[i] = logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
+      x[i] =
+          logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
       x[i] = model.clamp(i, x[i]);
     }
     return x;

@@ -181,9 +181,7 @@ final class StressModel {
     return constant.usualHigh() - constant.usualLow();
   }
 
-  /**
-   * The weighted stresses of the stress constants at one each, in columns; false if there are none.
-   */
+  /** The weighted stresses of the stress constants at one each, in columns; false if there are none. */
   boolean basis(double[] base, int[] columns, double[][] out) {
     if (!stresses(base, at)) {
       return false;

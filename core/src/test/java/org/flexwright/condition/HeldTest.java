@@ -61,7 +61,8 @@ class HeldTest {
             Grade.polyurethane(ShoreA.of(90)),
             Grade.ofLaw("rubber", NeoHookean.of(Pressure.mpa(0.5))))) {
       Grade held = grade.under(Held.of(Duration.ofDays(1), power(0.1)).reference(SECOND));
-      assertThat(force(held) / force(grade)).isCloseTo(Math.pow(86400, -0.1), within(1e-12));
+      assertThat(force(held) / force(grade))
+          .isCloseTo(Math.pow(86400, -0.1), within(1e-12));
       // n off by 0.02 over 86400 times, joined with the band of the grade as independent
       double own = 2 * grade.factors(mm(1)).sigma(Factor.MODULUS);
       double wide = 2 * held.factors(mm(1)).sigma(Factor.MODULUS);
@@ -194,9 +195,7 @@ class HeldTest {
   @Test
   void shiftedRelaxationIsOne() {
     Relaxation warm = SHIFT.shift(SERIES, LAB, WARM);
-    double sum =
-        new IterativeLegendreGaussIntegrator(20, 1e-12, 1e-14)
-            .integrate(10_000, warm::at, 1e-12, 7);
+    double sum = new IterativeLegendreGaussIntegrator(20, 1e-12, 1e-14).integrate(10_000, warm::at, 1e-12, 7);
     assertThat(warm.integral(7)).isCloseTo(sum, within(1e-9));
     assertThat(warm.band(1, 20)).isGreaterThan(SERIES.band(1, 20));
     assertThat(SHIFT.shift(power(0.1), LAB, WARM).band(1, 20))

@@ -63,7 +63,14 @@ final class Invariants {
 
   /** Second derivatives of f(I1) + g(I2), which has no mixed one. */
   static void hessian(
-      double l1, double l2, double l3, double w1, double w2, double w11, double w22, double[] out) {
+      double l1,
+      double l2,
+      double l3,
+      double w1,
+      double w2,
+      double w11,
+      double w22,
+      double[] out) {
     hessian(l1, l2, l3, w1, w2, w11, 0.0, w22, out);
   }
 
