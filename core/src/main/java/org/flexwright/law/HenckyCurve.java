@@ -17,7 +17,8 @@ import org.flexwright.quantity.Pressure;
  * is a choice, stated here: ln s is a monotone piecewise cubic in ln e (slopes after Fritsch and
  * Butland 1984); below the first point the material is linear, beyond the last the curve goes on
  * with its end slope. Since s rises with e, f is convex and increasing, hence W is convex in the
- * logarithmic strains: stable in the sense of Hill on every path by construction.
+ * logarithmic strains: stable in the sense of Hill on every path by construction. For a stretch that
+ * is 0, negative or not finite energy and derivatives are infinite.
  *
  * <p>That one curve serves every state of stretch is an assumption until a biaxial test confirms
  * it.
@@ -27,6 +28,7 @@ import org.flexwright.quantity.Pressure;
  */
 public final class HenckyCurve implements StrainEnergy {
 
+  private static final String STRAIN = "equivalent strain";
   // on parts over which strain and stress together change by a factor of e: 1e-12 of the energy
   private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(8);
   private static final double FARTHEST = 20.0;
@@ -133,8 +135,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f' in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double stress(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     if (strain <= this.strain[0]) {
       return young * strain;
     }
@@ -148,8 +152,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f'' in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double tangent(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     if (strain <= this.strain[0]) {
       return young;
     }
@@ -163,8 +169,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return f in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double energy(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     if (strain <= this.strain[0]) {
       return 0.5 * young * strain * strain;
     }
@@ -247,7 +255,8 @@ public final class HenckyCurve implements StrainEnergy {
     double b = Math.log(l2);
     double c = Math.log(l3);
     double mean = (a + b + c) / 3.0;
-    return energy(equivalent(a - mean, b - mean, c - mean));
+    double e = equivalent(a - mean, b - mean, c - mean);
+    return Double.isNaN(e) ? Double.POSITIVE_INFINITY : energy(e);
   }
 
   private static double equivalent(double a, double b, double c) {
@@ -264,6 +273,10 @@ public final class HenckyCurve implements StrainEnergy {
     b -= mean;
     c -= mean;
     double e = equivalent(a, b, c);
+    if (Double.isNaN(e)) { // a stretch that is 0, negative or not finite
+      Arrays.fill(out, 0, 3, Double.POSITIVE_INFINITY);
+      return;
+    }
     double k = 2.0 / 3.0 * secant(e);
     out[0] = k * a / l1;
     out[1] = k * b / l2;
@@ -280,9 +293,13 @@ public final class HenckyCurve implements StrainEnergy {
     b -= mean;
     c -= mean;
     double e = equivalent(a, b, c);
+    if (Double.isNaN(e)) {
+      Arrays.fill(out, 0, 6, Double.POSITIVE_INFINITY);
+      return;
+    }
     double sec = young;
     double q = 0.0; // (f'' - f'/e)/e^2 times 4/9; zero in the linear start
-    if (!(e <= strain[0])) {
+    if (e > strain[0]) {
       double u = Math.log(e);
       int i = interval(u);
       sec = Math.exp(value(piece[i], u - x[i])) / e;
@@ -291,12 +308,13 @@ public final class HenckyCurve implements StrainEnergy {
     double k = 2.0 / 3.0 * sec;
     double on = 2.0 / 3.0 * k;
     double off = -k / 3.0;
-    out[0] = (on + q * a * a - k * a) / (l1 * l1);
-    out[1] = (on + q * b * b - k * b) / (l2 * l2);
-    out[2] = (on + q * c * c - k * c) / (l3 * l3);
-    out[3] = (off + q * a * b) / (l1 * l2);
-    out[4] = (off + q * a * c) / (l1 * l3);
-    out[5] = (off + q * b * c) / (l2 * l3);
+    // twice divided: the square of a tiny stretch would be 0
+    out[0] = (on + q * a * a - k * a) / l1 / l1;
+    out[1] = (on + q * b * b - k * b) / l2 / l2;
+    out[2] = (on + q * c * c - k * c) / l3 / l3;
+    out[3] = (off + q * a * b) / l1 / l2;
+    out[4] = (off + q * a * c) / l1 / l3;
+    out[5] = (off + q * b * c) / l2 / l3;
   }
 
   /**
@@ -304,8 +322,10 @@ public final class HenckyCurve implements StrainEnergy {
    *
    * @param strain equivalent Hencky strain, not negative
    * @return the secant modulus in pascals
+   * @throws org.flexwright.InvalidInputException if the strain is negative or not finite
    */
   public double secant(double strain) {
+    Require.notNegative(STRAIN, strain, "");
     return strain <= this.strain[0] ? young : stress(strain) / strain;
   }
 

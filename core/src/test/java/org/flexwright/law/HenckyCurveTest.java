@@ -132,17 +132,17 @@ final class HenckyCurveTest {
   }
 
   @Test
-  void whatIsNotANumberComesBackAsSuch() {
+  void whatIsNoStretchHasNoFiniteStress() {
     double[] out = new double[6];
     for (HenckyCurve law : new HenckyCurve[] {TWO, FOUR}) {
       law.gradient(Double.NaN, 1, 1, out);
-      assertThat(out[0]).isNaN();
+      assertThat(out[0]).isInfinite();
       law.hessian(1, Double.NaN, 1, out);
-      assertThat(out[1]).isNaN();
-      assertThat(law.energy(1, 1, Double.NaN)).isNaN();
-      assertThat(law.stress(Double.NaN)).isNaN();
-      assertThat(law.tangent(Double.NaN)).isNaN();
-      assertThat(law.secant(Double.NaN)).isNaN();
+      assertThat(out[1]).isInfinite();
+      assertThat(law.energy(1, 1, Double.NaN)).isInfinite();
+      assertThatThrownBy(() -> law.stress(Double.NaN)).isInstanceOf(InvalidInputException.class);
+      assertThatThrownBy(() -> law.tangent(-1)).isInstanceOf(InvalidInputException.class);
+      assertThatThrownBy(() -> law.secant(Double.NaN)).isInstanceOf(InvalidInputException.class);
     }
   }
 

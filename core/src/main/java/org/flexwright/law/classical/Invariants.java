@@ -4,9 +4,9 @@ package org.flexwright.law.classical;
  * The two invariants of a law in principal stretches, and the chain rule from its derivatives by
  * them to those by the stretches.
  *
- * <p>Symbols: J1 = I1 - 3 = sum A_i, J2 = I2 - 3 = 2 J1 + sum over pairs A_i A_j with A_i = l_i^2 -
- * 1 = (l_i - 1)(l_i + 1). A difference of a double near 1 from 1 is exact, so J1 and J2 keep their
- * digits near rest, where I1 - 3 loses them. w1 = dW/dI1, w2 = dW/dI2, w11, w12, w22 the second
+ * <p>Symbols: J1 = I1 - 3 = sum (2 e_i + e_i^2) with e_i = l_i - 1, J2 = I2 - 3 = 2 J1 + sum over
+ * pairs (l_i^2 - 1)(l_j^2 - 1). A double near 1 less 1 is exact, and so is the sum of these, hence J1
+ * and J2 keep all digits near rest, where I1 - 3 loses them. w1 = dW/dI1, w2 = dW/dI2, w11, w12, w22 the second
  * derivatives.
  *
  * <p>Whatever is not a number (a sum of opposite infinities, a stretch that is not a number) comes
@@ -21,7 +21,10 @@ final class Invariants {
 
   /** I1 - 3. */
   static double first(double l1, double l2, double l3) {
-    return (l1 - 1.0) * (l1 + 1.0) + (l2 - 1.0) * (l2 + 1.0) + (l3 - 1.0) * (l3 + 1.0);
+    double a = l1 - 1.0;
+    double b = l2 - 1.0;
+    double c = l3 - 1.0;
+    return 2.0 * (a + b + c) + a * a + b * b + c * c;
   }
 
   /** I2 - 3. */
@@ -29,7 +32,7 @@ final class Invariants {
     double a = (l1 - 1.0) * (l1 + 1.0);
     double b = (l2 - 1.0) * (l2 + 1.0);
     double c = (l3 - 1.0) * (l3 + 1.0);
-    return 2.0 * (a + b + c) + a * b + b * c + c * a;
+    return 2.0 * first(l1, l2, l3) + a * b + b * c + c * a;
   }
 
   /** First derivatives of W(I1). */
