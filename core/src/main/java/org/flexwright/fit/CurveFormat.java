@@ -3,6 +3,7 @@ package org.flexwright.fit;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -212,7 +213,7 @@ public record CurveFormat(
     try {
       return new CurveReader(this, name).read(new StringReader(text));
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e); // a text has no way to fail
+      throw new UncheckedIOException(e); // a text has no way to fail
     }
   }
 

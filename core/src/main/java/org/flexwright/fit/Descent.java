@@ -13,8 +13,9 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
- * Levenberg-Marquardt from one start. Bounds are held exactly: a constant that is pushed against its
- * bound is taken out, the others go on, and it comes back in once the slope turns. Not thread-safe.
+ * Levenberg-Marquardt from one start. Bounds are held exactly: a constant that is pushed against
+ * its bound is taken out, the others go on, and it comes back in once the slope turns. Not
+ * thread-safe.
  */
 final class Descent {
 
@@ -22,7 +23,29 @@ final class Descent {
   private static final double FLAT = 1e-7;
 
   /** Where a descent came to. */
-  record Point(double[] x, double cost, boolean[] held) {}
+  static final class Point {
+    private final double[] x;
+    private final double cost;
+    private final boolean[] held;
+
+    Point(double[] x, double cost, boolean[] held) {
+      this.x = x;
+      this.cost = cost;
+      this.held = held;
+    }
+
+    double[] x() {
+      return x;
+    }
+
+    double cost() {
+      return cost;
+    }
+
+    boolean[] held() {
+      return held;
+    }
+  }
 
   private final StressModel model;
   private final boolean fine;

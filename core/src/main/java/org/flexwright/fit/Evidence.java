@@ -110,7 +110,9 @@ final class Evidence {
     singleMode(law);
     for (FittedLaw.Value each : constants) {
       if (each.atBound()) {
-        note(each.constant().name() + " is held at its bound: the data would have it there or beyond");
+        note(
+            each.constant().name()
+                + " is held at its bound: the data would have it there or beyond");
       }
     }
     known.statements().forEach(this::note);

@@ -14,6 +14,9 @@ final class FitData {
   /** One megapascal, the unit of absolute residuals. */
   private static final double UNIT = 1e6;
 
+  /** A stress of as many shear moduli is that of a locked law. */
+  private static final double BEYOND = 1e30;
+
   final List<TestCurve> curves;
 
   /** The number of points. */
@@ -103,9 +106,7 @@ final class FitData {
     Require.that(
         above > 0.0,
         "stress of the test curve " + curve.name(),
-        Pressure.pa(stress[first[c + 1] - 1])
-            + " at stretch "
-            + Text.number(l1[first[c + 1] - 1]),
+        Pressure.pa(stress[first[c + 1] - 1]) + " at stretch " + Text.number(l1[first[c + 1] - 1]),
         "above 0 in tension and below 0 in compression",
         "turn the sign of the stresses, or check how the deformation is given");
     return new double[] {above, below};
@@ -120,14 +121,14 @@ final class FitData {
     return count;
   }
 
-  /** The nominal stresses of a law in pascals; false if one is not finite. */
+  /** The nominal stresses of a law in pascals; false if one is beyond locking. */
   boolean stresses(StrainEnergy law, double[] work, double[] out) {
     boolean finite = true;
     for (int i = 0; i < size; i++) {
       law.gradient(l1[i], l2[i], l3[i], work);
       // direction 3 is free in all modes
       out[i] = work[0] - work[2] * ratio[i];
-      finite &= Double.isFinite(out[i]);
+      finite &= Math.abs(out[i]) < BEYOND * shear;
     }
     return finite;
   }

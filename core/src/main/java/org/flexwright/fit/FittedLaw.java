@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.ValidityRange;
 import org.flexwright.internal.Require;
@@ -140,12 +141,7 @@ public final class FittedLaw {
     StretchRange range =
         tested(mode).orElse(new StretchRange(1.0, 1.0, "not tested", Evidence.SOURCE));
     return new ValidityRange(
-            "law fitted to tests",
-            name + " stretch",
-            range.low(),
-            range.high(),
-            "",
-            range.source())
+            "law fitted to tests", name + " stretch", range.low(), range.high(), "", range.source())
         .check(stretch);
   }
 
@@ -171,7 +167,7 @@ public final class FittedLaw {
         return each.value();
       }
     }
-    throw new org.flexwright.InvalidInputException(
+    throw new InvalidInputException(
         "name of a constant",
         name,
         "one of " + constants.stream().map(c -> c.constant().name()).toList(),
@@ -253,7 +249,9 @@ public final class FittedLaw {
   public String toString() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        fit.family().name() + ": " + String.join(", ", constants.stream().map(Value::toString).toList()));
+        fit.family().name()
+            + ": "
+            + String.join(", ", constants.stream().map(Value::toString).toList()));
     errors.forEach(e -> lines.add("  " + e));
     caveats.forEach(c -> lines.add("  " + c));
     return String.join("\n", lines);

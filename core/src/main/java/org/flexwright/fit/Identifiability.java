@@ -17,10 +17,10 @@ import org.flexwright.law.LawFamily;
  *
  * <p>Formula: J the derivatives of the weighted residuals by the constants, D its column lengths, J
  * D^-1 = U S V' (singular values); covariance = s^2 D^-1 V S^-2 V' D^-1 with s^2 the weighted sum
- * of squares over points less constants. A constant whose own size moves the curves by less than 1e-7,
- * or a direction with a singular value below 1e-7 of the
- * greatest, leaves the curves unchanged: the data say nothing about it, and the constants in it have
- * no standard error. Constants held at a bound are left out.
+ * of squares over points less constants. A constant whose own size moves the curves by less than
+ * 1e-7, or a direction with a singular value below 1e-7 of the greatest, leaves the curves
+ * unchanged: the data say nothing about it, and the constants in it have no standard error.
+ * Constants held at a bound are left out.
  *
  * <p>Symbols: the covariance is in the units of the constants (Pa for a stress). Range: errors
  * small enough for the curves to follow the constants linearly; errors of the points independent,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.flexwright.evidence.Source;
 import org.flexwright.internal.Text;
+import org.flexwright.law.BiaxialStretch;
 import org.flexwright.law.Deformation;
 import org.flexwright.law.Stability;
 import org.flexwright.law.StrainEnergy;
@@ -23,6 +24,7 @@ final class Reach {
 
   private static final double STEP = 1.02;
   private static final double FARTHEST = 1000.0;
+  private static final double LOCKED = 1e30;
 
   private final Map<Deformation, StretchRange> tested = new EnumMap<>(Deformation.class);
   private final Map<Deformation, Double> end = new EnumMap<>(Deformation.class);
@@ -46,8 +48,7 @@ final class Reach {
       tested.merge(
           curve.mode(),
           range,
-          (a, b) ->
-              range(Math.min(a.low(), b.low()), Math.max(a.high(), b.high()), "test curves"));
+          (a, b) -> range(Math.min(a.low(), b.low()), Math.max(a.high(), b.high()), "test curves"));
     }
     tested.forEach(this::reached);
     for (Deformation mode : Deformation.values()) {
@@ -108,15 +109,16 @@ final class Reach {
 
   /** Where a law is first not stable within the reach, if anywhere. */
   Optional<String> instability(StrainEnergy law) {
+    Stability stability = Stability.of(law);
     for (Deformation mode : Deformation.values()) {
-      double last = end.get(mode);
+      double last = end.getOrDefault(mode, 1.0);
       for (double at = 1.0; at < last * STEP; at *= STEP) {
         double[] l = mode.stretches(Math.min(at, last));
         // one not tested may lock before; that is no instability
-        if (!Double.isFinite(law.energy(l[0], l[1], l[2]))) {
+        if (!(law.energy(l[0], l[1], l[2]) < LOCKED * law.shearModulus())) {
           break;
         }
-        if (!(Stability.leastStiffness(law, l[0], l[1], l[2]) > 0.0)) {
+        if (!(stability.stiffness(new BiaxialStretch(l[0], l[1])) > 0.0)) {
           return Optional.of(
               mode.name().toLowerCase(Locale.ROOT)
                   + " from a stretch of "

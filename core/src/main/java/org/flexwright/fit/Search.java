@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.apache.commons.math3.random.HaltonSequenceGenerator;
 import org.flexwright.InvalidInputException;
@@ -153,13 +155,19 @@ final class Search {
   private double[] draw(double[] unit, double widened) {
     double[] x = new double[model.size];
     for (int i = 0; i < x.length; i++) {
-      LawFamily.Constant constant = model.family.constants().get(i);
+      LawFamily.Constant constant = model.constants.get(i);
       double from = constant.usualLow();
       double to = constant.usualHigh();
       boolean logarithmic = from > 0.0 && to > WIDE * from;
       to += (to - from) * (widened - 1.0);
-      x[i] =
-          logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
+      if (!settings.bounded()) {
+        // without bounds either sign may be the best
+        double more = to - from;
+        from -= more;
+        to += more;
+        logarithmic = false;
+      }
+      x[i] = logarithmic ? from * Math.pow(to / from, unit[i]) : from + (to - from) * unit[i];
       x[i] = model.clamp(i, x[i]);
     }
     return x;
@@ -216,8 +224,8 @@ final class Search {
     return x;
   }
 
-  private static org.apache.commons.math3.linear.RealVector vector(double[] b) {
-    return new org.apache.commons.math3.linear.ArrayRealVector(b, false);
+  private static RealVector vector(double[] b) {
+    return new ArrayRealVector(b, false);
   }
 
   private int[] stressColumns() {

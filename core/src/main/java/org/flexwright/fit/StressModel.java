@@ -22,6 +22,7 @@ final class StressModel {
   final int size;
   final double[] low;
   final double[] high;
+  final List<LawFamily.Constant> constants;
   private final double[] unit;
   private final double[] work = new double[3];
   private final double[] at;
@@ -32,7 +33,7 @@ final class StressModel {
   StressModel(LawFamily family, FitData data, boolean bounded) {
     this.family = family;
     this.data = data;
-    List<LawFamily.Constant> constants = family.constants();
+    constants = family.constants();
     size = constants.size();
     low = new double[size];
     high = new double[size];
@@ -49,7 +50,7 @@ final class StressModel {
   }
 
   boolean stress(int i) {
-    return family.constants().get(i).kind() == LawFamily.Constant.Kind.STRESS;
+    return constants.get(i).kind() == LawFamily.Constant.Kind.STRESS;
   }
 
   double unit(int i) {
@@ -177,11 +178,13 @@ final class StressModel {
 
   /** A step of a stress constant that a family is likely to allow. */
   double step(int i) {
-    LawFamily.Constant constant = family.constants().get(i);
+    LawFamily.Constant constant = constants.get(i);
     return constant.usualHigh() - constant.usualLow();
   }
 
-  /** The weighted stresses of the stress constants at one each, in columns; false if there are none. */
+  /**
+   * The weighted stresses of the stress constants at one each, in columns; false if there are none.
+   */
   boolean basis(double[] base, int[] columns, double[][] out) {
     if (!stresses(base, at)) {
       return false;

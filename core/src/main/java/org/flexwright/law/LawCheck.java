@@ -221,9 +221,9 @@ public final class LawCheck {
   /** Least eigenvalue over E of the Hessian in two independent logarithmic strains. */
   private double leastStiffness() {
     double least = Double.POSITIVE_INFINITY;
-    Stability stability = new Stability(law);
+    StateStiffness stability = new StateStiffness(law);
     for (double[] l : states()) {
-      least = Math.min(least, stability.least(l[0], l[1], l[2]) / law.youngModulus());
+      least = Math.min(least, stability.at(l[0], l[1], l[2]).drucker());
     }
     return least;
   }

@@ -49,5 +49,4 @@ final class Measured {
   static List<TestCurve> meunier(Deformation... modes) {
     return curves("meunier_2008.csv", modes.length == 0 ? Deformation.values() : modes);
   }
-
 }
