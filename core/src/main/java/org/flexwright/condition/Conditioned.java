@@ -20,10 +20,10 @@ import org.flexwright.quantity.Pressure;
  * <p>Range: a stretch inside the range of the grade's law, which every answer checks. Band: that of
  * the softening.
  *
- * <p>Caveats: strain that stays after the cycles (set) is not modelled; polyurethane may stiffen
- * after large strains instead of softening. Order: before {@link AtTemperature} and {@link Held},
- * since m is an energy of the material as tested; after them Wm is smaller and the softening
- * another.
+ * <p>Caveats: the same softening everywhere; strain that stays after the cycles (set) is not
+ * modelled; polyurethane may stiffen after large strains instead of softening. Order: before {@link
+ * AtTemperature} and {@link Held}, since m is an energy of the material as tested; after them Wm is
+ * smaller and the softening another.
  *
  * <p>Source: that of the softening.
  *
@@ -91,18 +91,24 @@ public record Conditioned(double stretch, Deformation mode, OgdenRoxburgh soften
   public List<Caveat> caveats() {
     return List.of(
         Caveat.note(
-            NAME, "the strain that stays after the cycles (set) is not modelled", softening.source()),
+            NAME,
+            "every place of the part is softened as if it had borne the stretch of the cycles;"
+                + " places that strained less are stiffer than that",
+            softening.source()),
+        Caveat.note(
+            NAME,
+            "the strain that stays after the cycles (set) is not modelled",
+            softening.source()),
         Caveat.note(
             NAME,
             "thermoplastic polyurethane may stiffen after large strains instead of softening",
-            Source.read("Scetta et al. 2021, Macromolecules 54, moulded polyurethane, step cycles")));
+            Source.read(
+                "Scetta et al. 2021, Macromolecules 54, moulded polyurethane, step cycles")));
   }
 
   @Override
   public List<Source> sources() {
-    return List.of(
-        softening.source(),
-        Source.memory("Ogden & Roxburgh 1999, Proc. R. Soc. A 455"));
+    return List.of(softening.source(), Source.memory("Ogden & Roxburgh 1999, Proc. R. Soc. A 455"));
   }
 
   /** One readable line. */

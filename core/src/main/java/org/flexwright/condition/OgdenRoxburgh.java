@@ -7,8 +7,8 @@ import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Pressure;
 
 /**
- * Softening by a first cycle, the pseudo-elastic law of Ogden and Roxburgh: below the largest energy
- * borne so far the stress is a share of that of the virgin law.
+ * Softening by a first cycle, the pseudo-elastic law of Ogden and Roxburgh: below the largest
+ * energy borne so far the stress is a share of that of the virgin law.
  *
  * <p>Formulas: share eta = 1 - erf((Wm - W)/c)/r, c = m + beta Wm; energy given back F(W) = int_0^W
  * eta dW; loss of the cycle Wm - F(Wm) = (c/r)(x erf x + (exp(-x^2) - 1)/sqrt(pi)), x = Wm/c.
@@ -18,8 +18,8 @@ import org.flexwright.quantity.Pressure;
  * open for polyurethane, so they are the user's. Cycles after the first lose nothing in this law.
  * What stays of the strain (set) is not in it.
  *
- * <p>Source: Ogden & Roxburgh 1999, Proc. R. Soc. A 455 (from memory); the form with beta read in an
- * encyclopedia copy; integrals derived.
+ * <p>Source: Ogden and Roxburgh 1999, Proc. R. Soc. A 455 (from memory); the form with beta read in
+ * an encyclopedia copy; integrals derived.
  *
  * <p>JShell: {@code OgdenRoxburgh.of(2, mpa(0.5), 0.1, 1.1, source).loss(mpa(1))}
  *
@@ -42,8 +42,7 @@ public record OgdenRoxburgh(double r, Pressure m, double beta, double band, Sour
    * @throws org.flexwright.InvalidInputException if one of them is out of its bounds
    */
   public OgdenRoxburgh {
-    Require.that(
-        r > 1.0 && Double.isFinite(r), "r of the softening", r, "finite and above 1", "");
+    Require.that(r > 1.0 && Double.isFinite(r), "r of the softening", r, "finite and above 1", "");
     Require.positive("m of the softening", m.pa(), "Pa");
     Require.notNegative("beta of the softening", beta, "");
     Require.between("band of the softening", band, 1.0, 100.0, "");
@@ -91,9 +90,9 @@ public record OgdenRoxburgh(double r, Pressure m, double beta, double band, Sour
   }
 
   /**
-   * A material conditioned by a first cycle: softened below the largest energy, virgin beyond. It is
-   * stable wherever the virgin law is, since the energy given back is a convex rising function of
-   * the virgin one.
+   * A material conditioned by a first cycle: softened below the largest energy, virgin beyond. It
+   * is stable wherever the virgin law is, since the energy given back is a convex rising function
+   * of the virgin one.
    *
    * @param law the virgin law
    * @param largest the largest energy so far

@@ -135,8 +135,8 @@ public record PowerRelaxation(
    * The same law as a sum of exponentials, one a decade from a tenth of the first time to ten times
    * the last. From the Gamma integral t^-n = int tau^-n exp(-t/tau) d ln(tau)/Gamma(n): weights
    * tau^-n ln 10/Gamma(n), and beyond the longest tau the rest of the integral, (tau sqrt
-   * 10)^-n/Gamma(1 + n), as what never relaxes. Between both times it is off by less than n/9: 0.8 %
-   * for n 0.1.
+   * 10)^-n/Gamma(1 + n), as what never relaxes. Between both times it is off by less than n/9: 0.8
+   * % for n 0.1.
    *
    * @param from the first time it is wanted for
    * @param to the last time it is wanted for

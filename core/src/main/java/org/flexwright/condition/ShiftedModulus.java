@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
+import org.flexwright.internal.Text;
 import org.flexwright.quantity.Temperature;
 
 /** The modulus of a fixed time by temperature: g(t/a_to)/g(t/a_from). */
@@ -49,6 +50,6 @@ record ShiftedModulus(Relaxation law, TimeShift shift, Temperature measuredAt, d
 
   @Override
   public String toString() {
-    return shift + " of " + law + " at " + time + " s";
+    return shift + " of " + law + " at " + Text.number(time) + " s";
   }
 }

@@ -6,8 +6,8 @@ import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
 
 /**
- * A law below the largest energy it has borne: F(W) with F' = eta, so gradient eta grad W and second
- * derivatives eta H + eta' grad W grad W. F is convex and rises, so it is stable where W is.
+ * A law below the largest energy it has borne: F(W) with F' = eta, so gradient eta grad W and
+ * second derivatives eta H + eta' grad W grad W. F is convex and rises, so it is stable where W is.
  */
 public final class SoftenedLaw implements StrainEnergy {
 

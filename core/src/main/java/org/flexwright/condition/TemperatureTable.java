@@ -19,9 +19,10 @@ import org.jspecify.annotations.Nullable;
  * <p>Formula: ln E(T)/E(T0) = straight pieces through the points. Symbols: T temperature (degC), T0
  * the reference at which the ratio is 1. Between points that rise or fall the curve rises or falls.
  *
- * <p>Range: from the coldest point to the warmest; beyond, the end is kept and a caveat added. Band:
- * each point states how far its ratio to the reference may be off; the errors of ln E are taken to
- * add up along the temperature, so the band between two temperatures is that gained between them.
+ * <p>Range: from the coldest point to the warmest; beyond, the end is kept and a caveat added.
+ * Band: each point states how far its ratio to the reference may be off; the errors of ln E are
+ * taken to add up along the temperature, so the band between two temperatures is that gained
+ * between them.
  *
  * <p>Caveats: temperatures outside the range; those of the generic table.
  *

@@ -19,7 +19,7 @@ import org.flexwright.quantity.Temperature;
  * polyurethane has its transition at -45 to -20 degC, so room temperature is far up this range:
  * {@link ArrheniusShift} is the better choice from 15 to 70 degC.
  *
- * <p>Source: Williams, Landel & Ferry 1955, J. Am. Chem. Soc. 77 (from memory).
+ * <p>Source: Williams, Landel and Ferry 1955, J. Am. Chem. Soc. 77 (from memory).
  *
  * <p>JShell: {@code WlfShift.universal(Temperature.celsius(-35)).log(Temperature.celsius(0),
  * Temperature.celsius(30))}

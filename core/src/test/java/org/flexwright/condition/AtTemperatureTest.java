@@ -74,9 +74,9 @@ class AtTemperatureTest {
     assertThat(out.value()).isCloseTo(110, within(1e-9));
     assertThat(out.range().high()).isCloseTo(70, within(1e-9));
     assertThat(table.ratio(LAB, celsius(110))).isEqualTo(table.ratio(LAB, celsius(70)));
-    assertThat(AtTemperature.of(celsius(50), table).caveats()).allMatch(c -> c.excursion().isEmpty());
-    assertThat(arrhenius(60).log(LAB, celsius(90)))
-        .isEqualTo(arrhenius(60).log(LAB, celsius(70)));
+    assertThat(AtTemperature.of(celsius(50), table).caveats())
+        .allMatch(c -> c.excursion().isEmpty());
+    assertThat(arrhenius(60).log(LAB, celsius(90))).isEqualTo(arrhenius(60).log(LAB, celsius(70)));
     // far below the pole of the formula, at absolute zero
     WlfShift wlf = WlfShift.universal(celsius(-35));
     assertThat(wlf.log(LAB, Temperature.kelvin(0))).isEqualTo(wlf.log(LAB, celsius(-35)));

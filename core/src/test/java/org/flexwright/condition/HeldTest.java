@@ -61,8 +61,7 @@ class HeldTest {
             Grade.polyurethane(ShoreA.of(90)),
             Grade.ofLaw("rubber", NeoHookean.of(Pressure.mpa(0.5))))) {
       Grade held = grade.under(Held.of(Duration.ofDays(1), power(0.1)).reference(SECOND));
-      assertThat(force(held) / force(grade))
-          .isCloseTo(Math.pow(86400, -0.1), within(1e-12));
+      assertThat(force(held) / force(grade)).isCloseTo(Math.pow(86400, -0.1), within(1e-12));
       // n off by 0.02 over 86400 times, joined with the band of the grade as independent
       double own = 2 * grade.factors(mm(1)).sigma(Factor.MODULUS);
       double wide = 2 * held.factors(mm(1)).sigma(Factor.MODULUS);
@@ -71,6 +70,8 @@ class HeldTest {
       double half = Math.log(r.load().high(held.factors(Length.m(1))) / r.load().nominal());
       assertThat(half).isGreaterThanOrEqualTo(0.999 * wide);
       assertThat(held.sources()).contains(SOURCE);
+      assertThat(r.sources()).containsAll(held.sources());
+      assertThat(r.caveats()).containsAll(held.caveats());
     }
   }
 
@@ -100,7 +101,10 @@ class HeldTest {
     // the exponent from both ends of the published rates lies in the band
     double haid = Math.log(2.83) / Math.log(16 / 0.006);
     assertThat(haid).isBetween(0.13, 0.1325).isLessThan(0.09 + 0.04 + 0.0025);
-    assertThat(Grade.polyurethane(ShoreA.of(90)).under(day).caveats()).containsAll(day.caveats());
+    Grade held = Grade.polyurethane(ShoreA.of(90)).under(day);
+    assertThat(held.caveats()).containsAll(day.caveats());
+    assertThat(ask(held).caveats()).containsAll(day.caveats());
+    assertThat(ask(held).sources()).containsAll(day.sources());
   }
 
   /** The hereditary integral by quadrature of g itself, a route without G. */
@@ -195,7 +199,9 @@ class HeldTest {
   @Test
   void shiftedRelaxationIsOne() {
     Relaxation warm = SHIFT.shift(SERIES, LAB, WARM);
-    double sum = new IterativeLegendreGaussIntegrator(20, 1e-12, 1e-14).integrate(10_000, warm::at, 1e-12, 7);
+    double sum =
+        new IterativeLegendreGaussIntegrator(20, 1e-12, 1e-14)
+            .integrate(10_000, warm::at, 1e-12, 7);
     assertThat(warm.integral(7)).isCloseTo(sum, within(1e-9));
     assertThat(warm.band(1, 20)).isGreaterThan(SERIES.band(1, 20));
     assertThat(SHIFT.shift(power(0.1), LAB, WARM).band(1, 20))
