@@ -3,6 +3,7 @@ package org.flexwright.grade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -120,7 +121,7 @@ final class DatasheetCurve {
     return b;
   }
 
-  private static HenckyCurve law(TreeMap<Double, Double> points) {
+  private static HenckyCurve law(Map<Double, Double> points) {
     double[] strain = points.keySet().stream().mapToDouble(Double::doubleValue).toArray();
     Pressure[] stress = points.values().stream().map(Pressure::pa).toArray(Pressure[]::new);
     return HenckyCurve.through(strain, stress);

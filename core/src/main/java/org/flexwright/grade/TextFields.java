@@ -1,7 +1,9 @@
 package org.flexwright.grade;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.flexwright.InvalidInputException;
 import org.flexwright.internal.Require;
@@ -14,6 +16,7 @@ final class TextFields {
   private record Field(int line, String value) {}
 
   private final Map<String, Field> fields = new LinkedHashMap<>();
+  private final Set<String> asked = new HashSet<>();
   private int lines;
 
   /** Splits a text into fields. */
@@ -92,15 +95,13 @@ final class TextFields {
     return fields.containsKey(key);
   }
 
-  private final Map<String, Field> asked = new LinkedHashMap<>();
-
   /** The value of a key as written. */
   String word(String key) {
     Field field = fields.get(key);
     if (field == null) {
       throw refuse(key, "a line " + key + " = ...", "");
     }
-    asked.put(key, field);
+    asked.add(key);
     return field.value;
   }
 
@@ -112,23 +113,21 @@ final class TextFields {
       throw refuse(key, "a text in double quotes", "");
     }
     StringBuilder plain = new StringBuilder();
-    for (int i = 1; i < end; i++) {
+    int i = 1;
+    while (i < end) {
       char c = quoted.charAt(i);
-      if (c == '"' || (c == '\\' && i + 1 >= end)) {
-        throw refuse(key, "a text in double quotes, quotes in it written \\\"", "");
-      }
-      if (c != '\\') {
+      char next = i + 1 < end ? quoted.charAt(i + 1) : ' ';
+      if (c != '"' && c != '\\') {
         plain.append(c);
-        continue;
-      }
-      i++;
-      switch (quoted.charAt(i)) {
-        case '"', '\\' -> plain.append(quoted.charAt(i));
-        case 'u' -> {
-          plain.append(unit(key, quoted, i + 1, end));
-          i += 4;
-        }
-        default -> throw refuse(key, "\\\", \\\\ or \\u and four hex digits after \\", "");
+        i++;
+      } else if (c == '\\' && (next == '"' || next == '\\')) {
+        plain.append(next);
+        i += 2;
+      } else if (c == '\\' && next == 'u') {
+        plain.append(unit(key, quoted, i + 2, end));
+        i += 6;
+      } else {
+        throw refuse(key, "\\\", \\\\ or \\u and four hex digits after \\, and no other quote", "");
       }
     }
     return plain.toString();
@@ -157,10 +156,7 @@ final class TextFields {
 
   /** A number that may be infinite or none at all. */
   double extended(String key, String unit) {
-    return parsed(key, word(key), unit);
-  }
-
-  double parsed(String key, String words, String unit) {
+    String words = word(key);
     String digits = words;
     if (!unit.isEmpty()) {
       if (!words.endsWith(" " + unit)) {
@@ -168,14 +164,11 @@ final class TextFields {
       }
       digits = words.substring(0, words.length() - unit.length() - 1).strip();
     }
-    switch (digits) {
-      case "infinity":
-        return Double.POSITIVE_INFINITY;
-      case "-infinity":
-        return Double.NEGATIVE_INFINITY;
-      case "not-a-number":
-        return Double.NaN;
-      default:
+    if (digits.equals("not-a-number")) {
+      return Double.NaN;
+    }
+    if (digits.equals("infinity") || digits.equals("-infinity")) {
+      return digits.charAt(0) == '-' ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     }
     if (!digits.matches("[+-]?[0-9]{1,400}(\\.[0-9]{0,400})?([eE][+-]?[0-9]{1,5})?")) {
       throw refuse(key, "a number" + unit(unit), "write it like 1.25 or 1.25E6");
@@ -204,7 +197,7 @@ final class TextFields {
   /** Refuses a key that nobody asked for. */
   void done() {
     for (String key : fields.keySet()) {
-      if (!asked.containsKey(key)) {
+      if (!asked.contains(key)) {
         throw refuse(key, "a key of a grade", "check its spelling, or read with its own reader");
       }
     }
