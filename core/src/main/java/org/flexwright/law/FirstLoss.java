@@ -13,8 +13,9 @@ import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
  * The first place, on the way from rest to an end, at which a smooth function of the Hencky strain
  * is no longer positive, or no longer finite.
  *
- * <p>The way is walked in steps of 0.05 at first, growing to 0.15; where the values have a dip
- * between steps its bottom is looked up, so that a short loss is not stepped over.
+ * <p>The way is walked in steps of 0.05 at first, growing to 0.25. Where three values in a row show a
+ * dip that may reach zero between them its bottom is looked up, so that a loss shorter than a step
+ * is found as long as the dip around it is not.
  *
  * @param strain the signed Hencky strain of the place, the end if nothing is lost
  * @param kind what is there
@@ -32,8 +33,8 @@ record FirstLoss(double strain, Kind kind) {
   }
 
   private static final double SHORT = 0.05;
-  private static final double LONG = 0.15;
-  private static final double GROWTH = 1.1;
+  private static final double LONG = 0.25;
+  private static final double GROWTH = 1.25;
   private static final int MOST = 200;
 
   static FirstLoss of(UnivariateFunction f, double end) {
@@ -51,7 +52,7 @@ record FirstLoss(double strain, Kind kind) {
       if (!Double.isFinite(value)) {
         return beforeLock(f, near, next);
       }
-      if (nearValue < farValue && nearValue <= value) {
+      if (mayReachZero(near - far, next - near, farValue - nearValue, value - nearValue, nearValue)) {
         FirstLoss lost = bottom(f, far, next);
         if (lost.kind != Kind.NONE) {
           return lost;
@@ -67,6 +68,20 @@ record FirstLoss(double strain, Kind kind) {
       step = Math.min(LONG, step * GROWTH);
     }
     return new FirstLoss(end, Kind.NONE);
+  }
+
+  /**
+   * Whether a dip at the middle of three values, the rise to its sides given, may reach zero: a
+   * parabola through them falls by a tenth below the middle value.
+   */
+  private static boolean mayReachZero(
+      double before, double after, double riseBefore, double riseAfter, double middle) {
+    if (!(riseBefore > 0.0 && riseAfter >= 0.0)) {
+      return false;
+    }
+    double curved = (riseBefore / before + riseAfter / after) / (before + after);
+    double slope = riseAfter / after - curved * after;
+    return middle - 0.25 * slope * slope / curved < 0.9 * middle;
   }
 
   private static FirstLoss zero(UnivariateFunction f, double inside, double outside) {

@@ -15,6 +15,10 @@ final class StateStiffness {
   private final double[] l = new double[3];
   private final double[] g = new double[3];
   private final double[] h = new double[6];
+  // second derivative on the plane of constant volume: both diagonals and the rest
+  private double a;
+  private double b;
+  private double c;
 
   StateStiffness(StrainEnergy law) {
     this.law = law;
@@ -36,16 +40,27 @@ final class StateStiffness {
    * the stretches does not count.
    */
   double drucker() {
+    project();
+    return least(a, b, c) / (2.0 * shear);
+  }
+
+  /** Zero where {@link #drucker} first is, but smooth where the two eigenvalues cross. */
+  double smoothDrucker() {
+    project();
+    double determinant = a * b - c * c;
+    return a + b > 0.0 ? determinant / ((a + b) * shear) : least(a, b, c) / (2.0 * shear);
+  }
+
+  private void project() {
     double d11 = h[0] * l[0] * l[0] + g[0] * l[0];
     double d22 = h[1] * l[1] * l[1] + g[1] * l[1];
     double d33 = h[2] * l[2] * l[2] + g[2] * l[2];
     double d12 = h[3] * l[0] * l[1];
     double d13 = h[4] * l[0] * l[2];
     double d23 = h[5] * l[1] * l[2];
-    double a = 0.5 * (d11 + d22) - d12;
-    double b = (d11 + d22 + 4.0 * d33 + 2.0 * d12 - 4.0 * (d13 + d23)) / 6.0;
-    double c = (d11 - d22 - 2.0 * (d13 - d23)) / ROOT12;
-    return least(a, b, c) / (2.0 * shear);
+    a = 0.5 * (d11 + d22) - d12;
+    b = (d11 + d22 + 4.0 * d33 + 2.0 * d12 - 4.0 * (d13 + d23)) / 6.0;
+    c = (d11 - d22 - 2.0 * (d13 - d23)) / ROOT12;
   }
 
   /** The least eigenvalue of dP_i/dl_j of two loaded directions, over 2 G. */

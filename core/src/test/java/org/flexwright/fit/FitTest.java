@@ -47,7 +47,7 @@ class FitTest {
             .weighting(Weighting.valueOf(c.text("weighting")))
             .fit(Measured.curves(c.text("data") + ".csv", modes));
     double sum = 0.0;
-    for (String name : c.text("constant").split("\\+")) {
+    for (String name : c.text("constant").split("\\+", -1)) {
       sum += name.equals("S") ? fitted.objective() : inMegapascals(fitted, name);
     }
     TABLE.check(c, sum);

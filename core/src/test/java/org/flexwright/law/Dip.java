@@ -9,8 +9,8 @@ import org.flexwright.evidence.Source;
 record Dip() implements StrainEnergy {
 
   private static final double AT = 2.0;
-  private static final double WIDE = 0.8;
-  private static final double DEEP = 0.325;
+  private static final double WIDE = 1.5;
+  private static final double DEEP = 0.5525;
 
   private static double bell(double x) {
     double u = (x - AT) / WIDE;
