@@ -427,8 +427,8 @@ final class GradeTextTest {
       }
     }
     try {
-      Grade read = TEXT.read(text.toString());
-      assertThat(read.law().energy(1, 1, 1)).isNotNull();
+      String once = TEXT.write(TEXT.read(text.toString()));
+      assertThat(TEXT.write(TEXT.read(once))).isEqualTo(once);
     } catch (InvalidInputException refused) {
       assertThat(refused.sentence()).isNotEmpty();
     }
