@@ -5,7 +5,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Source;
 import org.flexwright.internal.Require;
-import org.flexwright.internal.Text;
 import org.flexwright.quantity.Pressure;
 
 /**

@@ -13,9 +13,9 @@ import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
  * The first place, on the way from rest to an end, at which a smooth function of the Hencky strain
  * is no longer positive, or no longer finite.
  *
- * <p>The way is walked in steps of 0.05 at first, growing to 0.25. Where three values in a row show a
- * dip that may reach zero between them its bottom is looked up, so that a loss shorter than a step
- * is found as long as the dip around it is not.
+ * <p>The way is walked in steps of 0.05 at first, growing to 0.25. Where three values in a row show
+ * a dip that may reach zero between them its bottom is looked up, so that a loss shorter than a
+ * step is found as long as the dip around it is not.
  *
  * @param strain the signed Hencky strain of the place, the end if nothing is lost
  * @param kind what is there
@@ -52,7 +52,8 @@ record FirstLoss(double strain, Kind kind) {
       if (!Double.isFinite(value)) {
         return beforeLock(f, near, next);
       }
-      if (mayReachZero(near - far, next - near, farValue - nearValue, value - nearValue, nearValue)) {
+      if (mayReachZero(
+          near - far, next - near, farValue - nearValue, value - nearValue, nearValue)) {
         FirstLoss lost = bottom(f, far, next);
         if (lost.kind != Kind.NONE) {
           return lost;

@@ -16,10 +16,11 @@ import org.flexwright.internal.Text;
  * is infinite; a scaled law that is the law times the factor.
  *
  * <p>Range: states to the very end of the range of the law, near locking too, where differences
- * take steps by the distance to it. Tolerances are those of rounding: 1e-8 for first and 1e-7 for second
- * derivatives, which differences reach even at the kinks that curves of points have in their third; 1e-12 of the scale where only the order of sums
- * differs; 1e-6 for moduli by differences. An error below is not seen, nor is one in a state
- * between those of the map (13 ways from rest, 60 steps each).
+ * take steps by the distance to it. Tolerances are those of rounding: 1e-8 for first and 1e-7 for
+ * second derivatives, which differences reach even at the kinks that curves of points have in their
+ * third; 1e-12 of the scale where only the order of sums differs; 1e-6 for moduli by differences.
+ * An error below is not seen, nor is one in a state between those of the map (13 ways from rest, 60
+ * steps each).
  *
  * <p>Caveats: a law that loses strong ellipticity inside its range is not wrong, but a sheet or a
  * block of it may form shear bands before the range ends, which no closed form here foresees. Laws
@@ -132,15 +133,15 @@ public final class LawCheck {
         error(
             "first derivatives are those of the energy", worst(differences::gradientError), 1e-8));
     lines.add(
-        error(
-            "second derivatives are those of the first", worst(differences::hessianError), 1e-7));
+        error("second derivatives are those of the first", worst(differences::hessianError), 1e-7));
     lines.add(
         error("order of the stretches does not matter", worst(differences::orderError), 1e-12));
     lines.add(error("shear modulus as stated", shearError(), 1e-6));
     lines.add(error("Young's modulus as stated", youngError(), 1e-6));
     double least = least(states.map(Double.POSITIVE_INFINITY), StateStiffness::drucker);
     lines.add(
-        new Line("stable in its range (least stiffness over that at rest)", least, 0, least > 0, ""));
+        new Line(
+            "stable in its range (least stiffness over that at rest)", least, 0, least > 0, ""));
     lines.add(ellipticity());
     lines.add(error("finite in its range (states that are not)", notFinite(), 0));
     lines.add(error("locks for good, without a value that is no number (states)", badLock(), 0));
@@ -183,8 +184,7 @@ public final class LawCheck {
   }
 
   private double slopeAtRest(Deformation mode) {
-    return (mode.trueStressPa(law, 1.0 + STEP) - mode.trueStressPa(law, 1.0 - STEP))
-        / (2.0 * STEP);
+    return (mode.trueStressPa(law, 1.0 + STEP) - mode.trueStressPa(law, 1.0 - STEP)) / (2.0 * STEP);
   }
 
   private double least(List<double[]> where, ToDoubleFunction<StateStiffness> measure) {

@@ -11,9 +11,7 @@ package org.flexwright.law;
  */
 final class LawDifferences {
 
-  static final int[][] ORDERS = {
-    {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
-  };
+  static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
   // places of the second derivatives by rows and columns
   private static final int[][] PLACES = {{0, 3, 4}, {3, 1, 5}, {4, 5, 2}};
   private static final int STEPS = 6;
@@ -133,8 +131,7 @@ final class LawDifferences {
     for (int i = 0; i < 6; i++) {
       worst = larger(worst, Math.abs(second[i] - factor * h[i]) / (young + Math.abs(h[i])));
     }
-    return larger(
-        worst, Math.abs(scaled.shearModulus() / (factor * law.shearModulus()) - 1.0));
+    return larger(worst, Math.abs(scaled.shearModulus() / (factor * law.shearModulus()) - 1.0));
   }
 
   boolean finite(double[] l) {

@@ -87,9 +87,7 @@ final class LawStates {
   }
 
   private static double[] on(double way, double strain) {
-    return new double[] {
-      Math.exp(strain), Math.exp(way * strain), Math.exp(-(1.0 + way) * strain)
-    };
+    return new double[] {Math.exp(strain), Math.exp(way * strain), Math.exp(-(1.0 + way) * strain)};
   }
 
   private static double[] turned(double[] l, int order) {

@@ -184,8 +184,8 @@ public final class Stability {
    *
    * <p>Five ways from rest are walked, uniaxial, planar and equibiaxial and two between; with the
    * order of the stretches left aside they also are the ways of compression. For a law that locks
-   * the range ends at 97 % of the extension at locking. The cost is some 80 states of the law, 10 to
-   * 40 microseconds: keep the answer where it is wanted often.
+   * the range ends at 97 % of the extension at locking. The cost is some 80 states of the law, 10
+   * to 40 microseconds: keep the answer where it is wanted often.
    *
    * @param law the law
    * @return the range, to a stretch of {@link #FARTHEST} at most

@@ -145,8 +145,7 @@ final class StateStiffness {
 
   /** A_iijj + A_ijji of the tangent stiffness, symmetric in i and j. */
   private double mixed(int i, int j, double cross, double quotient) {
-    double other =
-        0.5 * ((l[i] * l[i] + l[j] * l[j]) * quotient - l[i] * g[i] - l[j] * g[j]);
+    double other = 0.5 * ((l[i] * l[i] + l[j] * l[j]) * quotient - l[i] * g[i] - l[j] * g[j]);
     return l[i] * l[j] * cross + other;
   }
 }

@@ -58,7 +58,7 @@ final class Acoustic {
       for (int p = 0; p < 3; p++) {
         for (int j = 0; j < 3; j++) {
           for (int q = 0; q < 3; q++) {
-            boolean zero = !(i == p && j == q || i == j && p == q || i == q && j == p);
+            boolean zero = !((i == p && j == q) || (i == j && p == q) || (i == q && j == p));
             if (zero) {
               continue; // by symmetry of the principal axes
             }

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class BiaxialStretchTest {
 
-  private static final double[][] STATES = {{1, 1}, {1.3, 1.1}, {0.9, 0.8}, {1.2, 0.85}, {0.8, 1.3}};
+  private static final double[][] STATES = {
+    {1, 1}, {1.3, 1.1}, {0.9, 0.8}, {1.2, 0.85}, {0.8, 1.3}
+  };
 
   static Stream<StrainEnergy> laws() {
     return StabilityTest.laws();
@@ -45,7 +47,8 @@ class BiaxialStretchTest {
       BiaxialStretch.Stress left = new BiaxialStretch(l[0], l[1] - h).nominalStress(law);
       double within = 1e-5 * (e + Math.abs(t.first().pa()) + Math.abs(t.second().pa()));
       assertThat(t.first().pa()).isCloseTo(slope(up.first(), down.first(), h), within(within));
-      assertThat(t.second().pa()).isCloseTo(slope(right.second(), left.second(), h), within(within));
+      assertThat(t.second().pa())
+          .isCloseTo(slope(right.second(), left.second(), h), within(within));
       assertThat(t.cross().pa()).isCloseTo(slope(right.first(), left.first(), h), within(within));
       assertThat(t.cross().pa()).isCloseTo(slope(up.second(), down.second(), h), within(within));
     }

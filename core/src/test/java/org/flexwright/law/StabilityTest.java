@@ -27,8 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class StabilityTest {
 
   @RegisterExtension
-  static final VerificationTable TABLE =
-      VerificationTable.of(StabilityTest.class, "stability.csv");
+  static final VerificationTable TABLE = VerificationTable.of(StabilityTest.class, "stability.csv");
 
   static final StrainEnergy MR_A = mooney(0.2588, -0.0449);
   static final StrainEnergy MR_B = mooney(0.2348, -0.065);
@@ -89,7 +88,8 @@ class StabilityTest {
   void equibiaxialStressOfTheTensionFitVanishes() {
     double stretch = Math.sqrt(0.2588 / 0.0449);
     assertThat(stretch).isCloseTo(2.4008, within(5e-5));
-    assertThat(Deformation.EQUIBIAXIAL.nominalStress(MR_A, stretch).pa()).isCloseTo(0, within(1e-8));
+    assertThat(Deformation.EQUIBIAXIAL.nominalStress(MR_A, stretch).pa())
+        .isCloseTo(0, within(1e-8));
     assertThat(Deformation.EQUIBIAXIAL.nominalStress(MR_A, 0.99 * stretch).pa()).isPositive();
     assertThat(Deformation.EQUIBIAXIAL.nominalStress(MR_A, 1.01 * stretch).pa()).isNegative();
   }
@@ -145,7 +145,8 @@ class StabilityTest {
         continue;
       }
       double scanned = Acoustic.least(law, l1, l2, 40) / law.shearModulus();
-      assertThat(scanned > 0).as("%s at %s: margin %s, scan %s", law, state, margin, scanned)
+      assertThat(scanned > 0)
+          .as("%s at %s: margin %s, scan %s", law, state, margin, scanned)
           .isEqualTo(margin > 0);
       judged++;
       lost += margin > 0 ? 0 : 1;
@@ -169,8 +170,7 @@ class StabilityTest {
       l[2] = 1 / (l[0] * l[1]);
       double i1 = l[0] * l[0] + l[1] * l[1] + l[2] * l[2];
       double spread = Math.max(l[0], Math.max(l[1], l[2])) - Math.min(l[0], Math.min(l[1], l[2]));
-      double known =
-          Math.min(law.first(i1), law.first(i1) + 2 * law.second(i1) * spread * spread);
+      double known = Math.min(law.first(i1), law.first(i1) + 2 * law.second(i1) * spread * spread);
       boolean elliptic = Stability.of(law).ellipticity(new BiaxialStretch(l[0], l[1])) > 0;
       if (Math.abs(known) > 1e-6 * 0.2e6) {
         assertThat(elliptic).isEqualTo(known > 0);
@@ -229,9 +229,7 @@ class StabilityTest {
     StrainEnergy law = MooneyRivlin.of(Pressure.mpa(c10), Pressure.mpa(c01));
     for (double l : new double[] {1, 1.5, 2, 2.5, 3, 4}) {
       // w = C10 (a^2 + b^2 + 1/(a b)^2) + C01 (1/a^2 + 1/b^2 + a^2 b^2), w_aa - w_ab at a = b = l
-      double byHand =
-          2 * c10 * (1 + Math.pow(l, -6))
-              + c01 * (6 * Math.pow(l, -4) - 2 * l * l);
+      double byHand = 2 * c10 * (1 + Math.pow(l, -6)) + c01 * (6 * Math.pow(l, -4) - 2 * l * l);
       assertThat(Stability.of(law).uniqueness(new BiaxialStretch(l, l)) * 2 * law.shearModulus())
           .isCloseTo(1e6 * byHand, within(1e-3));
     }
@@ -261,8 +259,7 @@ class StabilityTest {
     assertThatThrownBy(() -> Stability.of(MR_A).map(1, 2, 1))
         .isInstanceOf(InvalidInputException.class);
     assertThatThrownBy(
-            () ->
-                Stability.of(Gent.of(Pressure.mpa(1), 2)).stiffness(new BiaxialStretch(4, 4)))
+            () -> Stability.of(Gent.of(Pressure.mpa(1), 2)).stiffness(new BiaxialStretch(4, 4)))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("finite stress");
   }

@@ -46,8 +46,7 @@ final class StepsTest {
   void step05() throws IOException {
     assertThat(Step05LawOfYourOwn.run(out)).isEqualTo(6.115408, within(1e-6));
     for (String file : List.of("ExponentialLaw", "Step05LawOfYourOwn")) {
-      Path source =
-          Path.of("src/main/java/org/flexwright/examples/steps").resolve(file + ".java");
+      Path source = Path.of("src/main/java/org/flexwright/examples/steps").resolve(file + ".java");
       assertThat(Files.readAllLines(source)).as("lines of %s", file).hasSizeLessThan(60);
     }
   }
