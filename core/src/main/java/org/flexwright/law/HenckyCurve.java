@@ -17,8 +17,8 @@ import org.flexwright.quantity.Pressure;
  * is a choice, stated here: ln s is a monotone piecewise cubic in ln e (slopes after Fritsch and
  * Butland 1984); below the first point the material is linear, beyond the last the curve goes on
  * with its end slope. Since s rises with e, f is convex and increasing, hence W is convex in the
- * logarithmic strains: stable in the sense of Hill on every path by construction. For a stretch that
- * is 0, negative or not finite energy and derivatives are infinite.
+ * logarithmic strains: stable in the sense of Hill on every path by construction. For a stretch
+ * that is 0, negative or not finite energy and derivatives are infinite.
  *
  * <p>That one curve serves every state of stretch is an assumption until a biaxial test confirms
  * it.

@@ -12,9 +12,9 @@ import org.flexwright.quantity.Pressure;
  * The law of Arruda and Boyce, eight chains of rigid segments in a cube: W = mu N [x y + ln(x/sinh
  * x)], less its value at rest, with the inverse of Langevin's function taken exactly.
  *
- * <p>Symbols: y = sqrt(I1/(3 N)) the part of its length to which a chain is stretched, x with coth x
- * - 1/x = y, I1 = sum l_i^2, mu = n k T the modulus of the network (Pa), N the segments of a chain;
- * G = (mu/3) sqrt(N) x(1/sqrt(N)), a little above mu. dW/dI1 = mu x/(6 y).
+ * <p>Symbols: y = sqrt(I1/(3 N)) the part of its length to which a chain is stretched, x with coth
+ * x - 1/x = y, I1 = sum l_i^2, mu = n k T the modulus of the network (Pa), N the segments of a
+ * chain; G = (mu/3) sqrt(N) x(1/sqrt(N)), a little above mu. dW/dI1 = mu x/(6 y).
  *
  * <p>Range: to 95 % of locking in the worst deformation, 2 l^2 + l^-4 - 3 = 0.95 (3 N - 3); stable
  * up to locking at I1 = 3 N. At locking and beyond energy and stress are infinite. The law knows no
@@ -64,9 +64,7 @@ public record ArrudaBoyce(Pressure network, double segments) implements StrainEn
     double excess = Invariants.first(l1, l2, l3);
     double y = part(excess);
     return y < 1.0
-        ? network.pa()
-            * segments
-            * InverseLangevin.work(part(0.0), y, excess / (3.0 * segments))
+        ? network.pa() * segments * InverseLangevin.work(part(0.0), y, excess / (3.0 * segments))
         : Double.POSITIVE_INFINITY;
   }
 

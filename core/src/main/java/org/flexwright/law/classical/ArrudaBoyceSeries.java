@@ -11,8 +11,8 @@ import org.flexwright.quantity.Pressure;
  * The series of five terms of the law of Arruda and Boyce: W = mu sum C_i (I1^i - 3^i)/N^(i-1) with
  * C = 1/2, 1/20, 11/1050, 19/7000, 519/673750.
  *
- * <p>Symbols: I1 = sum l_i^2, mu = n k T the modulus of the network (Pa), N the segments of a chain;
- * G = mu (1 + 3/(5 N) + 99/(175 N^2) + 513/(875 N^3) + 42039/(67375 N^4)).
+ * <p>Symbols: I1 = sum l_i^2, mu = n k T the modulus of the network (Pa), N the segments of a
+ * chain; G = mu (1 + 3/(5 N) + 99/(175 N^2) + 513/(875 N^3) + 42039/(67375 N^4)).
  *
  * <p>Range: to chains at 70 % of their length in the worst deformation, 2 l^2 + l^-4 = 1.47 N,
  * where the series is 2.4 % softer than {@link ArrudaBoyce}; beyond, it does not lock. With N =

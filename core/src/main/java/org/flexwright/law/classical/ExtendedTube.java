@@ -10,8 +10,8 @@ import org.flexwright.quantity.Pressure;
 
 /**
  * The extended tube law of Kaliske and Heinrich, a network with chains held in tubes by their
- * neighbours: W = Gc/2 [(1 - d^2) D/(1 - d^2 D) + ln(1 - d^2 D)] + 2 Ge/b^2 (l1^-b + l2^-b + l3^-b -
- * 3) with D = I1 - 3.
+ * neighbours: W = Gc/2 [(1 - d^2) D/(1 - d^2 D) + ln(1 - d^2 D)] + 2 Ge/b^2 (l1^-b + l2^-b + l3^-b
+ * - 3) with D = I1 - 3.
  *
  * <p>Symbols: I1 = sum l_i^2, Gc modulus of the crosslinks (Pa), Ge modulus of the tubes (Pa), b =
  * beta the release of the tubes, d = delta how short the chains are; G = Gc (1 - 2 d^2) + Ge. The
@@ -40,8 +40,7 @@ public record ExtendedTube(Pressure crosslinks, Pressure tubes, double beta, dou
   private static final Source SOURCE =
       Source.memory("Kaliske and Heinrich 1999, Rubber Chem. Technol. 72");
   private static final StretchRange EVERYWHERE =
-      new StretchRange(
-          1e-3, 1e3, "stable everywhere", Source.derived("no locking for delta 0"));
+      new StretchRange(1e-3, 1e3, "stable everywhere", Source.derived("no locking for delta 0"));
 
   /**
    * Refuses constants that make the law unstable.

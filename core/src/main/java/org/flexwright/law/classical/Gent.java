@@ -14,9 +14,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Symbols: I1 = sum l_i^2, G shear modulus at rest (Pa), Jm the value of I1 - 3 at which the
  * material locks. Range: to 95 % of locking in the worst deformation, 2 l^2 + l^-4 - 3 = 0.95 Jm;
- * stable up to locking. At locking and beyond energy and stress are infinite.
- * Vulcanised rubber has Jm of 30 to 100. Source: Gent 1996, Rubber Chem. Technol. 69 (from memory,
- * checked).
+ * stable up to locking. At locking and beyond energy and stress are infinite. Vulcanised rubber has
+ * Jm of 30 to 100. Source: Gent 1996, Rubber Chem. Technol. 69 (from memory, checked).
  *
  * <p>JShell: {@code Gent.of(mpa(0.27), 85)}
  *

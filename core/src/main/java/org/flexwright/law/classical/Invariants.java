@@ -5,9 +5,9 @@ package org.flexwright.law.classical;
  * them to those by the stretches.
  *
  * <p>Symbols: J1 = I1 - 3 = sum (2 e_i + e_i^2) with e_i = l_i - 1, J2 = I2 - 3 = 2 J1 + sum over
- * pairs (l_i^2 - 1)(l_j^2 - 1). A double near 1 less 1 is exact, and so is the sum of these, hence J1
- * and J2 keep all digits near rest, where I1 - 3 loses them. w1 = dW/dI1, w2 = dW/dI2, w11, w12, w22 the second
- * derivatives.
+ * pairs (l_i^2 - 1)(l_j^2 - 1). A double near 1 less 1 is exact, and so is the sum of these, hence
+ * J1 and J2 keep all digits near rest, where I1 - 3 loses them. w1 = dW/dI1, w2 = dW/dI2, w11, w12,
+ * w22 the second derivatives.
  *
  * <p>Whatever is not a number (a sum of opposite infinities, a stretch that is not a number) comes
  * out as plus infinity.
@@ -66,14 +66,7 @@ final class Invariants {
 
   /** Second derivatives of f(I1) + g(I2), which has no mixed one. */
   static void hessian(
-      double l1,
-      double l2,
-      double l3,
-      double w1,
-      double w2,
-      double w11,
-      double w22,
-      double[] out) {
+      double l1, double l2, double l3, double w1, double w2, double w11, double w22, double[] out) {
     hessian(l1, l2, l3, w1, w2, w11, 0.0, w22, out);
   }
 

@@ -5,9 +5,9 @@ package org.flexwright.law.classical;
  * part y of its length.
  *
  * <p>Below y = 0.1 it is the power series of the inverse, reverted term by term in rational
- * numbers; the first term left out is below 1e-16. Above, x (1 - y^2)/y is smooth in y^2 and taken
- * as a rational function fitted to the inverse in 40 digits (error 1.1e-6), and one step of Halley
- * leaves the cube of that.
+ * numbers; the first term left out is below 1e-16 of it. Above, x (1 - y^2)/y is smooth in y^2 and
+ * taken as a rational function fitted to the inverse in 40 digits (error 1.1e-6), and one step of
+ * Halley leaves the cube of that.
  */
 final class InverseLangevin {
 

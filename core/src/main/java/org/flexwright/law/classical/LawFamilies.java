@@ -18,8 +18,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Every point inside the bounds is a law. All are stable as far as they do not lock, except
  * {@link #YEOH}, whose C20 is free since rubber wants it negative: ask {@link StrainEnergy#range}.
- * "Above 0" is written as a bound of 1e-6 Pa. Searches start in ranges of vulcanised rubber and soft
- * polyurethane, stresses in shear moduli of the data.
+ * "Above 0" is written as a bound of 1e-6 Pa. Searches start in ranges of vulcanised rubber and
+ * soft polyurethane, stresses in shear moduli of the data.
  *
  * <p>JShell: {@code LawFamilies.ALL}
  */
@@ -162,8 +162,7 @@ public final class LawFamilies {
               Constant.number("delta", 0.0, 0.7, 0.03, 0.25)),
           ExtendedTube.class,
           v -> ExtendedTube.of(Pressure.pa(v[0]), Pressure.pa(v[1])).beta(v[2]).delta(v[3]),
-          law ->
-              new double[] {law.crosslinks().pa(), law.tubes().pa(), law.beta(), law.delta()});
+          law -> new double[] {law.crosslinks().pa(), law.tubes().pa(), law.beta(), law.delta()});
 
   /** All families, Ogden's with one to three terms. */
   public static final List<LawFamily> ALL =
@@ -291,7 +290,8 @@ public final class LawFamilies {
       Stream<Ogden.Term> all =
           Stream.iterate(0, i -> i + 2)
               .limit(terms)
-              .map(i -> new Ogden.Term(Pressure.pa(2.0 * values[i] / values[i + 1]), values[i + 1]));
+              .map(
+                  i -> new Ogden.Term(Pressure.pa(2.0 * values[i] / values[i + 1]), values[i + 1]));
       return new Ogden(all.toList());
     }
 

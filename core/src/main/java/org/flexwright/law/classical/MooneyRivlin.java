@@ -12,8 +12,8 @@ import org.flexwright.quantity.Pressure;
  * The two-constant Mooney-Rivlin law, W = C10 (I1 - 3) + C01 (I2 - 3).
  *
  * <p>Symbols: I1 = sum l_i^2, I2 = sum over pairs l_i^2 l_j^2; G = 2 (C10 + C01). Both constants
- * not negative, which makes the law stable at every stretch. Source: Mooney 1940, J. Appl. Phys. 11;
- * Rivlin 1948, Phil. Trans. A 241 (from memory, checked).
+ * not negative, which makes the law stable at every stretch. Source: Mooney 1940, J. Appl. Phys.
+ * 11; Rivlin 1948, Phil. Trans. A 241 (from memory, checked).
  *
  * <p>JShell: {@code MooneyRivlin.of(mpa(0.162), mpa(0.0059))}
  *

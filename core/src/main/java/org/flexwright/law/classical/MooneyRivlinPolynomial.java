@@ -95,15 +95,7 @@ public record MooneyRivlinPolynomial(
     double j1 = Invariants.first(l1, l2, l3);
     double j2 = Invariants.second(l1, l2, l3);
     Invariants.hessian(
-        l1,
-        l2,
-        l3,
-        first(j1, j2),
-        second(j1, j2),
-        2.0 * c20.pa(),
-        c11.pa(),
-        2.0 * c02.pa(),
-        out);
+        l1, l2, l3, first(j1, j2), second(j1, j2), 2.0 * c20.pa(), c11.pa(), 2.0 * c02.pa(), out);
   }
 
   @Override

@@ -110,7 +110,8 @@ final class Formulas {
     T power = sum.add(1.0);
     for (int i = 0; i < 5; i++) {
       power = power.multiply(i1);
-      T term = power.subtract(Math.pow(3, i + 1)).multiply((double) over[i]).divide((double) under[i]);
+      T term =
+          power.subtract(Math.pow(3, i + 1)).multiply((double) over[i]).divide((double) under[i]);
       for (int k = 0; k < i; k++) {
         term = term.divide(law.segments());
       }

@@ -69,7 +69,9 @@ class InverseLangevinTest {
   /** The work is the integral of the force, whatever branch takes it. */
   @Test
   void workIsTheIntegralOfTheForce() {
-    double[][] ways = {{0.05, 0.09}, {0.05, 0.4}, {0.2, 0.21}, {0.2, 0.95}, {0.5, 0.1}, {0.9, 0.93}};
+    double[][] ways = {
+      {0.05, 0.09}, {0.05, 0.4}, {0.2, 0.21}, {0.2, 0.95}, {0.5, 0.1}, {0.9, 0.93}
+    };
     for (double[] way : ways) {
       double from = Math.min(way[0], way[1]);
       double to = Math.max(way[0], way[1]);

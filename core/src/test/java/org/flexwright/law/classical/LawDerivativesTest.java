@@ -369,7 +369,11 @@ class LawDerivativesTest {
       DerivativeStructure b = new DerivativeStructure(3, 2, 1, l[1]).log();
       DerivativeStructure c = new DerivativeStructure(3, 2, 2, l[2]).log();
       DerivativeStructure square =
-          a.subtract(b).pow(2).add(b.subtract(c).pow(2)).add(c.subtract(a).pow(2)).multiply(2.0 / 9);
+          a.subtract(b)
+              .pow(2)
+              .add(b.subtract(c).pow(2))
+              .add(c.subtract(a).pow(2))
+              .multiply(2.0 / 9);
       DerivativeStructure w =
           i % 2 == 0
               ? square.multiply(0.5 * law.youngModulus())

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.flexwright.law.Deformation;
+import org.flexwright.law.LawFamily;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.testing.Csv;
@@ -44,8 +45,7 @@ class LawTablesTest {
   }
 
   static Stream<Csv.Row> stresses() {
-    return read(
-        "law_stresses.csv", "family", "constants", "mode", "stretch", "nominal_stress_mpa")
+    return read("law_stresses.csv", "family", "constants", "mode", "stretch", "nominal_stress_mpa")
         .stream();
   }
 
@@ -73,10 +73,9 @@ class LawTablesTest {
       }
       return law;
     }
-    var family = LawFamilies.named(row.cell("family")).orElseThrow();
+    LawFamily family = LawFamilies.named(row.cell("family")).orElseThrow();
     for (int i = 0; i < v.length; i++) {
-      boolean stress =
-          family.constants().get(i).kind() == org.flexwright.law.LawFamily.Constant.Kind.STRESS;
+      boolean stress = family.constants().get(i).kind() == LawFamily.Constant.Kind.STRESS;
       v[i] *= stress ? 1e6 : 1.0;
     }
     return family.law(v);
@@ -86,9 +85,7 @@ class LawTablesTest {
   @MethodSource("stresses")
   void stressOfTheTable(Csv.Row row) {
     double stress =
-        Deformation.valueOf(row.cell("mode"))
-            .nominalStress(law(row), number(row, "stretch"))
-            .mpa();
+        Deformation.valueOf(row.cell("mode")).nominalStress(law(row), number(row, "stretch")).mpa();
     assertPrinted(stress, row.cell("nominal_stress_mpa"), 10);
   }
 

@@ -67,24 +67,16 @@ class LawsTest {
   }
 
   private static StrainEnergy law(ReferenceCase c) {
-    switch (c.formula()) {
-      case "Yeoh law":
-        return Yeoh.of(mpa(c, "C10"), mpa(c, "C20"), mpa(c, "C30"));
-      case "Gent-Gent law":
-        return GentGent.of(mpa(c, "mu"), c.input("Jm"), mpa(c, "C2"));
-      case "Gent-Thomas law":
-        return GentThomas.of(mpa(c, "C1"), mpa(c, "C2"));
-      case "Arruda-Boyce law", "Arruda-Boyce modulus":
-        return ArrudaBoyce.of(mpa(c, "mu"), c.input("N"));
-      case "Arruda-Boyce series":
-        return ArrudaBoyceSeries.of(mpa(c, "mu"), c.input("N"));
-      case "extended tube law":
-        return ExtendedTube.of(mpa(c, "Gc"), mpa(c, "Ge"))
-            .beta(c.input("beta"))
-            .delta(c.input("delta"));
-      default:
-        return olderLaw(c);
-    }
+    return switch (c.formula()) {
+      case "Yeoh law" -> Yeoh.of(mpa(c, "C10"), mpa(c, "C20"), mpa(c, "C30"));
+      case "Gent-Gent law" -> GentGent.of(mpa(c, "mu"), c.input("Jm"), mpa(c, "C2"));
+      case "Gent-Thomas law" -> GentThomas.of(mpa(c, "C1"), mpa(c, "C2"));
+      case "Arruda-Boyce law", "Arruda-Boyce modulus" -> ArrudaBoyce.of(mpa(c, "mu"), c.input("N"));
+      case "Arruda-Boyce series" -> ArrudaBoyceSeries.of(mpa(c, "mu"), c.input("N"));
+      case "extended tube law" ->
+          ExtendedTube.of(mpa(c, "Gc"), mpa(c, "Ge")).beta(c.input("beta")).delta(c.input("delta"));
+      default -> olderLaw(c);
+    };
   }
 
   private static Pressure mpa(ReferenceCase c, String name) {
@@ -255,8 +247,7 @@ class LawsTest {
   void rangesOfTheNewLaws() {
     assertThat(Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(0.001), Pressure.mpa(0)).range().high())
         .isEqualTo(1e3);
-    assertThat(
-            Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(-0.02), Pressure.mpa(1e-4)).range().high())
+    assertThat(Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(-0.02), Pressure.mpa(1e-4)).range().high())
         .isBetween(1.2, 2.5);
     ArrudaBoyceSeries series = ArrudaBoyceSeries.of(Pressure.mpa(0.27), 26.5);
     double high = series.range().high();
