@@ -3,12 +3,13 @@ package org.flexwright.condition;
 import org.flexwright.internal.Text;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.StretchRange;
+import org.flexwright.quantity.Pressure;
 
 /**
  * A law below the largest energy it has borne: F(W) with F' = eta, so gradient eta grad W and
  * second derivatives eta H + eta' grad W grad W. F is convex and rises, so it is stable where W is.
  */
-final class SoftenedLaw implements StrainEnergy {
+public final class SoftenedLaw implements StrainEnergy {
 
   private final StrainEnergy virgin;
   private final OgdenRoxburgh softening;
@@ -24,6 +25,21 @@ final class SoftenedLaw implements StrainEnergy {
     width = softening.width(largest);
     whole = ErrorFunction.integral(largest / width);
     shear = virgin.shearModulus() * share(0.0);
+  }
+
+  /** {@return the law without softening} */
+  public StrainEnergy virgin() {
+    return virgin;
+  }
+
+  /** {@return the law of softening} */
+  public OgdenRoxburgh softening() {
+    return softening;
+  }
+
+  /** {@return the largest energy borne so far} */
+  public Pressure largest() {
+    return Pressure.pa(largest);
   }
 
   private double share(double w) {

@@ -3,11 +3,25 @@ package org.flexwright.fit;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.StretchRange;
 
-/** A fitted law that ends where its data end. */
-record LawInData(StrainEnergy of, StretchRange range) implements StrainEnergy {
+/**
+ * A law that ends where its data end; all else is that of the law.
+ *
+ * <p>JShell: {@code LawInData.of(NeoHookean.of(mpa(0.4)), new StretchRange(0.7, 1.5, "strip test",
+ * source))}
+ *
+ * @param of the law
+ * @param range the stretches it may be used in
+ */
+public record LawInData(StrainEnergy of, StretchRange range) implements StrainEnergy {
 
-  /** The law with the common part of its own range and that of the data. */
-  static LawInData of(StrainEnergy law, StretchRange data) {
+  /**
+   * The law with the common part of its own range and that of the data.
+   *
+   * @param law the law
+   * @param data the stretches of the data
+   * @return the law, ending at its data
+   */
+  public static LawInData of(StrainEnergy law, StretchRange data) {
     StretchRange own = law.range();
     boolean low = own.low() > data.low();
     boolean high = own.high() < data.high();
