@@ -8,7 +8,17 @@ import org.flexwright.evidence.Source;
  * Any derivatives whatever in one state of three distinct stretches: a quadratic function of the
  * sorted stretches about that state, isotropic since it sorts, for tests. G is put to 1.
  */
-record LocalLaw(double[] at, double[] slope, double[] curvature) implements StrainEnergy {
+final class LocalLaw implements StrainEnergy {
+
+  final double[] at;
+  private final double[] slope;
+  private final double[] curvature;
+
+  private LocalLaw(double[] at, double[] slope, double[] curvature) {
+    this.at = at;
+    this.slope = slope;
+    this.curvature = curvature;
+  }
 
   /** Random derivatives that meet Baker and Ericksen's inequalities. */
   static LocalLaw random(SplittableRandom random) {

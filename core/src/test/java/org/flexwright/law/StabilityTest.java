@@ -169,7 +169,7 @@ class StabilityTest {
     int between = 0;
     for (int k = 0; k < 600; k++) {
       LocalLaw law = LocalLaw.random(random);
-      BiaxialStretch state = new BiaxialStretch(law.at()[0], law.at()[1]);
+      BiaxialStretch state = new BiaxialStretch(law.at[0], law.at[1]);
       double margin = Stability.of(law).ellipticity(state);
       if (Math.abs(margin) < 0.02) {
         continue;
