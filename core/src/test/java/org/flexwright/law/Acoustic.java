@@ -32,6 +32,25 @@ final class Acoustic {
     return least;
   }
 
+  /** The same for normals and slips that both lie in one of the three principal planes. */
+  static double leastInPlanes(StrainEnergy law, double l1, double l2, int grid) {
+    double[][][][] a = stiffness(law, new double[] {l1, l2, 1 / (l1 * l2)});
+    double least = Double.POSITIVE_INFINITY;
+    for (int plane = 0; plane < 3; plane++) {
+      for (int k = 0; k <= grid; k++) {
+        double turn = 0.5 * Math.PI * k / grid;
+        double[] n = new double[3];
+        double[] m = new double[3];
+        n[plane] = Math.cos(turn);
+        n[(plane + 1) % 3] = Math.sin(turn);
+        m[plane] = -Math.sin(turn);
+        m[(plane + 1) % 3] = Math.cos(turn);
+        least = Math.min(least, form(a, n, m, m));
+      }
+    }
+    return least;
+  }
+
   private static double form(double[][][][] a, double[] n, double[] m, double[] o) {
     double sum = 0;
     for (int p = 0; p < 3; p++) {

@@ -157,6 +157,36 @@ class StabilityTest {
     }
   }
 
+  /**
+   * The same with any derivatives whatever, among them states that hold in the principal planes and
+   * are lost in a direction between them.
+   */
+  @Test
+  void strongEllipticityHoldsForAnyDerivatives() {
+    SplittableRandom random = new SplittableRandom(1990);
+    int lost = 0;
+    int held = 0;
+    int between = 0;
+    for (int k = 0; k < 600; k++) {
+      LocalLaw law = LocalLaw.random(random);
+      BiaxialStretch state = new BiaxialStretch(law.at[0], law.at[1]);
+      double margin = Stability.of(law).ellipticity(state);
+      if (Math.abs(margin) < 0.02) {
+        continue;
+      }
+      double scan = Acoustic.least(law, state.l1(), state.l2(), 60);
+      assertThat(scan > 0).as("margin %s, scan %s", margin, scan).isEqualTo(margin > 0);
+      lost += margin > 0 ? 0 : 1;
+      held += margin > 0 ? 1 : 0;
+      if (margin < 0 && Acoustic.leastInPlanes(law, state.l1(), state.l2(), 200) > 0) {
+        between++;
+      }
+    }
+    assertThat(lost).isGreaterThan(100);
+    assertThat(held).isGreaterThan(50);
+    assertThat(between).isGreaterThan(5);
+  }
+
   /** For W(I1) the condition is W1 > 0 and W1 + 2 W11 (lmax - lmin)^2 > 0, exactly. */
   @Test
   void strongEllipticityOfFirstInvariantLawsIsTheKnownOne() {
