@@ -352,15 +352,7 @@ public final class Grade {
    * @return the estimate
    */
   public Estimate<Pressure> modulusAt(double strain) {
-    Pressure nominal = secantModulus(strain);
-    double end = Math.exp(Factors.COVERAGE * modulusSigma());
-    return new Estimate<>(
-        nominal.times(1.0 / end),
-        nominal,
-        nominal.times(end),
-        Estimate.Band.FACTORS,
-        sources,
-        caveats);
+    return GradeFigures.modulusAt(this, strain);
   }
 
   /**
@@ -382,19 +374,7 @@ public final class Grade {
    */
   public Factors factors(Length size) {
     Require.positive("feature size", size.m(), "m");
-    return factors
-        .with(Factor.MODULUS, modulusSigma())
-        .with(Factor.SIZE_BIAS, relative(process.bias(), size))
-        .with(Factor.SIZE_SCATTER, relative(process.scatter(), size));
-  }
-
-  private static double relative(Length halfBand, Length size) {
-    return Math.min(3.0, halfBand.ratioTo(size) / Factors.COVERAGE);
-  }
-
-  private double modulusSigma() {
-    return Math.hypot(
-        factors.sigma(Factor.MODULUS), Math.log(process.stiffnessBand()) / Factors.COVERAGE);
+    return GradeFigures.factors(this, size);
   }
 
   /** {@return the sources of the figures} */
@@ -410,15 +390,6 @@ public final class Grade {
   /** One readable line. */
   @Override
   public String toString() {
-    return name
-        + (generic ? " (generic)" : "")
-        + ", E "
-        + Text.number(modulusAtRest().mpa())
-        + " MPa at rest, "
-        + Text.number(secantModulus(0.1).mpa())
-        + " MPa at 10 %, band x/ "
-        + Text.number(Math.exp(Factors.COVERAGE * modulusSigma()), 3)
-        + ", "
-        + process;
+    return GradeFigures.line(this);
   }
 }
