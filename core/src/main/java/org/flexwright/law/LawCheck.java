@@ -20,7 +20,7 @@ import org.flexwright.internal.Text;
  * second derivatives, which differences reach even at the kinks that curves of points have in their
  * third; 1e-12 of the scale where only the order of sums differs; 1e-6 for moduli by differences.
  * An error below is not seen, nor is one in a state between those of the map (13 ways from rest, 60
- * steps each).
+ * steps each), nor one beyond a stretch of {@link Stability#FARTHEST}.
  *
  * <p>Caveats: a law that loses strong ellipticity inside its range is not wrong, but a sheet or a
  * block of it may form shear bands before the range ends, which no closed form here foresees. Laws

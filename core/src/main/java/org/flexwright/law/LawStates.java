@@ -6,7 +6,8 @@ import java.util.SplittableRandom;
 
 /**
  * The states in which a law is looked at: on ways from rest between uniaxial and equibiaxial
- * tension, to the end of the range of the law, and at random in it.
+ * tension, to the end of the range of the law (to a stretch of {@link Stability#FARTHEST} at most),
+ * and at random in it.
  */
 final class LawStates {
 
@@ -26,8 +27,9 @@ final class LawStates {
   private final double high;
 
   LawStates(StretchRange range) {
-    low = Math.log(range.low());
-    high = Math.log(range.high());
+    // beyond, powers of the stretches differ by more digits than a number has
+    high = Math.min(Math.log(range.high()), Math.log(Stability.FARTHEST));
+    low = Math.max(Math.log(range.low()), -2.0 * Math.log(Stability.FARTHEST));
   }
 
   /** A few dozen states, each in one of the orders of its stretches. */
