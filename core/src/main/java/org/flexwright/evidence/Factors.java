@@ -113,6 +113,17 @@ public final class Factors {
   }
 
   /**
+   * The correlation of the natural logarithms of two factors.
+   *
+   * @param a one factor
+   * @param b the other
+   * @return the correlation, 1 for a factor with itself
+   */
+  public double correlation(Factor a, Factor b) {
+    return correlation[a.ordinal()][b.ordinal()];
+  }
+
+  /**
    * The ln-standard-deviation of a result that follows the factors with given exponents.
    *
    * @param value the exponents

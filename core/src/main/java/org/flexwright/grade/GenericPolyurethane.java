@@ -12,6 +12,8 @@ import org.flexwright.hardness.Irhd;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.ShoreD;
 import org.flexwright.hardness.relation.MouldedPolyurethane;
+import org.flexwright.law.Deformation;
+import org.flexwright.law.HenckyCurve;
 import org.flexwright.quantity.Pressure;
 
 /**
@@ -27,6 +29,7 @@ final class GenericPolyurethane {
       Source.read("open compilation of printed 95 A polyurethane: 400-700 % in, 150-400 % across");
   private static final MouldedPolyurethane FIT = new MouldedPolyurethane();
   private static final Source SHEETS = FIT.source();
+  private static final double FLEXURAL_STRAIN = 0.01;
   private static final double FLEXURAL_SIGMA = Math.log(1.18);
 
   private static final ValidityRange FLEXURAL_RANGE =
@@ -42,16 +45,17 @@ final class GenericPolyurethane {
 
   static GradeBuilder of(HardnessReading reading) {
     ShoreD d = toShoreD(reading);
-    GradeBuilder b = new GradeBuilder("polyurethane " + reading, points(d.points()).law());
+    GradeBuilder b = new GradeBuilder("polyurethane " + reading, curve(d.points()));
     b.factors = b.factors.with(Factor.MODULUS, Math.hypot(fitSigma(d.points()), readingSigma(d)));
     b.generic = true;
+    b.tested.add(Deformation.UNIAXIAL);
     b.sources.add(SHEETS);
     b.sources.add(PRINTED_SHEETS);
     b.caveats.addAll(caveats(d.points()));
     return b;
   }
 
-  private static ShoreD toShoreD(HardnessReading reading) {
+  static ShoreD toShoreD(HardnessReading reading) {
     if (reading instanceof ShoreD d) {
       return d;
     }
@@ -61,20 +65,28 @@ final class GenericPolyurethane {
     return HardnessChart.toShoreD(HardnessChart.toShoreA((Irhd) reading));
   }
 
-  private static StressPoints points(double shoreD) {
+  /** The curve through the secant at 1 % and the stresses at 50, 100 and 300 %. */
+  static HenckyCurve curve(double shoreD) {
     Pressure m100 = FIT.stressAt100(shoreD);
-    return new StressPoints(FIT.modulus(shoreD), m100.times(1.0 / 1.22), m100, m100.times(1.75));
+    return HenckyCurve.through(
+        new double[] {FLEXURAL_STRAIN, Math.log(1.5), Math.log(2.0), Math.log(4.0)},
+        new Pressure[] {
+          FIT.modulus(shoreD).times(FLEXURAL_STRAIN),
+          m100.times(1.5 / 1.22),
+          m100.times(2.0),
+          m100.times(4.0 * 1.75)
+        });
   }
 
   /** Scatter of the fit; outside its range it grows by 4 % for each point. */
-  private static double fitSigma(double shoreD) {
+  static double fitSigma(double shoreD) {
     double outside =
         Math.max(0.0, Math.max(FLEXURAL_RANGE.low() - shoreD, shoreD - FLEXURAL_RANGE.high()));
     return FLEXURAL_SIGMA + 0.04 * outside;
   }
 
   /** What the tolerance of the reading does to the modulus, as ln-standard-deviation. */
-  private static double readingSigma(ShoreD reading) {
+  static double readingSigma(ShoreD reading) {
     return FIT.logSlope(reading.points()) * reading.tolerance() / 2.0;
   }
 
@@ -85,11 +97,7 @@ final class GenericPolyurethane {
             "generic polyurethane curve",
             "from hardness alone, of moulded material; a print can be softer: measure a strip",
             SHEETS));
-    caveats.add(
-        Caveat.note(
-            "Hencky-strain law",
-            "one uniaxial curve serves every state of stretch until a biaxial test confirms it",
-            Source.assumption("isotropic Hencky-type law")));
+    caveats.add(GradeBuilder.ONE_CURVE);
     FLEXURAL_RANGE.check(shoreD).ifPresent(caveats::add);
     return caveats;
   }

@@ -1,12 +1,15 @@
 package org.flexwright.grade;
 
 import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
 import org.flexwright.condition.Condition;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.fit.TestCurve;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
@@ -40,8 +43,9 @@ public final class Grade {
   private final boolean generic;
   private final List<Source> sources;
   private final List<Caveat> caveats;
+  private final Set<Deformation> tested;
 
-  private Grade(GradeBuilder b) {
+  Grade(GradeBuilder b) {
     name = b.name;
     law = b.law;
     density = b.density;
@@ -52,6 +56,13 @@ public final class Grade {
     generic = b.generic;
     sources = List.copyOf(b.sources);
     caveats = List.copyOf(b.caveats);
+    tested = Set.copyOf(b.tested);
+  }
+
+  private Grade with(Consumer<GradeBuilder> change) {
+    GradeBuilder b = new GradeBuilder(this);
+    change.accept(b);
+    return new Grade(b);
   }
 
   /**
@@ -78,17 +89,41 @@ public final class Grade {
   }
 
   /**
-   * A grade from the figures of its datasheet.
+   * A soft platinum silicone known by its hardness alone (10 to 40 Shore A, with a caveat outside):
+   * neo-Hookean to 50 % strain, 0.44 of Gent's modulus.
+   *
+   * @param reading the hardness
+   * @return the grade, marked generic
+   */
+  public static Grade silicone(HardnessReading reading) {
+    return new Grade(GenericSilicone.of(reading));
+  }
+
+  /**
+   * A grade from the figures of its datasheet, exact at each of them.
+   *
+   * @param sheet the figures, at least one modulus or one stress
+   * @return the grade, with a caveat for every figure that had to be filled
+   * @throws org.flexwright.InvalidInputException if the figures do not suffice
+   */
+  public static Grade ofDatasheet(Datasheet sheet) {
+    return new Grade(DatasheetCurve.grade(sheet));
+  }
+
+  /**
+   * A grade from measured curves: the law of the uniaxial ones, made to rise by isotonic
+   * regression, good to the last point. Curves of other modes, and compression beside tension, test
+   * that one curve serves every state: the largest disagreement is a caveat and, where it is more
+   * than x/ 1.1, widens the band. The strain at break is the last point of the tension.
    *
    * @param name a name for tables
-   * @param points the four figures
-   * @return the grade; say how well they are known with {@link #known}
+   * @param curves first loadings, one uniaxial one at least; repeats are pooled by weight
+   * @return the grade, its modulus within x/ 1.1 joined with the scatter and the disagreement
+   * @throws org.flexwright.InvalidInputException if no branch has two uniaxial points or the stress
+   *     does not rise
    */
-  public static Grade ofDatasheet(String name, StressPoints points) {
-    GradeBuilder b = new GradeBuilder(name, points.law());
-    b.factors = b.factors.withBand(Factor.MODULUS, 1.2);
-    b.sources.add(Source.assumption("datasheet figures, x/ 1.2 from batch to batch"));
-    return new Grade(b);
+  public static Grade ofCurve(String name, TestCurve... curves) {
+    return new Grade(MeasuredCurve.grade(name, List.of(curves)));
   }
 
   /**
@@ -109,9 +144,7 @@ public final class Grade {
    * @return the new grade
    */
   public Grade printedBy(PrintProcess by) {
-    GradeBuilder b = new GradeBuilder(this);
-    b.process = by;
-    return new Grade(b);
+    return with(b -> b.process = by);
   }
 
   /**
@@ -131,9 +164,7 @@ public final class Grade {
         factor,
         "modulus, strength or life",
         "size errors belong to the printing process");
-    GradeBuilder b = new GradeBuilder(this);
-    b.factors = factors.withBand(factor, band);
-    return new Grade(b);
+    return with(b -> b.factors = factors.withBand(factor, band));
   }
 
   /**
@@ -146,11 +177,12 @@ public final class Grade {
    */
   public Grade measuredModulus(double factor, double band) {
     Require.positive("measured modulus ratio", factor, "");
-    GradeBuilder b = new GradeBuilder(this);
-    b.law = law.scaled(factor);
-    b.factors = factors.withBand(Factor.MODULUS, band);
-    b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
-    return new Grade(b);
+    return with(
+        b -> {
+          b.law = law.scaled(factor);
+          b.factors = factors.withBand(Factor.MODULUS, band);
+          b.process = new KnownProcess(process, process.bias(), process.scatter(), 1.0);
+        });
   }
 
   /**
@@ -163,9 +195,7 @@ public final class Grade {
   public Grade measuredSizes(Length bias, Length scatter) {
     Require.notNegative("size bias", bias.m(), "m");
     Require.notNegative("size scatter", scatter.m(), "m");
-    GradeBuilder b = new GradeBuilder(this);
-    b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand());
-    return new Grade(b);
+    return with(b -> b.process = new KnownProcess(process, bias, scatter, process.stiffnessBand()));
   }
 
   /**
@@ -176,18 +206,7 @@ public final class Grade {
    * @return the new grade
    */
   public Grade under(Condition condition) {
-    GradeBuilder b = new GradeBuilder(this);
-    b.law = condition.apply(law);
-    b.factors =
-        factors.with(
-            Factor.MODULUS,
-            Math.hypot(
-                factors.sigma(Factor.MODULUS),
-                Math.log(Require.between("band of a condition", condition.band(), 1.0, 100.0, ""))
-                    / Factors.COVERAGE));
-    b.sources.addAll(condition.sources());
-    b.caveats.addAll(condition.caveats());
-    return new Grade(b);
+    return with(b -> b.under(condition));
   }
 
   /**
@@ -198,9 +217,7 @@ public final class Grade {
    */
   public Grade density(Density of) {
     Require.positive("density", of.kgPerM3(), "kg/m3");
-    GradeBuilder b = new GradeBuilder(this);
-    b.density = of;
-    return new Grade(b);
+    return with(b -> b.density = of);
   }
 
   /**
@@ -217,9 +234,7 @@ public final class Grade {
         Text.number(ratio),
         "above 0 and at most 0.5",
         "elastomers have 0.48 to 0.5");
-    GradeBuilder b = new GradeBuilder(this);
-    b.poisson = ratio;
-    return new Grade(b);
+    return with(b -> b.poisson = ratio);
   }
 
   /**
@@ -230,65 +245,80 @@ public final class Grade {
    */
   public Grade strainAtBreak(double strain) {
     Require.positive("strain at break", strain, "");
-    GradeBuilder b = new GradeBuilder(this);
-    b.strainAtBreak = strain;
-    return new Grade(b);
+    return with(b -> b.strainAtBreak = strain);
+  }
+
+  /**
+   * This grade with the deformations in which its law was measured or confirmed, which is what
+   * {@link #caveatsIn} goes by.
+   *
+   * @param in the deformations; empty if nobody knows
+   * @return the new grade
+   */
+  public Grade tested(Set<Deformation> in) {
+    return with(b -> b.tested = in);
+  }
+
+  /** {@return the deformations in which the law was measured or confirmed, empty if not known} */
+  public Set<Deformation> tested() {
+    return tested;
+  }
+
+  /**
+   * What must be said of the law in a state of stretch: beyond its range in any principal stretch,
+   * or too stiff in a deformation in which nobody tested it.
+   *
+   * @param mode the deformation
+   * @param stretch its stretch, above 0
+   * @return the caveats, those of the grade itself not among them
+   * @throws org.flexwright.InvalidInputException if the law is known to rest on other deformations
+   *     alone and cannot be meant for this one
+   */
+  public List<Caveat> caveatsIn(Deformation mode, double stretch) {
+    return ModeCheck.caveats(this, mode, stretch);
+  }
+
+  /**
+   * The law as a test curve, for a comparison with the classical laws: {@code
+   * FitComparison.of(List.of(grade.curve(Deformation.UNIAXIAL)))}.
+   *
+   * @param mode the deformation
+   * @return 24 points evenly spaced in ln stretch, to the end of the law's range or to break
+   */
+  public TestCurve curve(Deformation mode) {
+    return ModeCheck.sampled(this, mode);
   }
 
   Factors materialFactors() {
     return factors;
   }
 
-  /**
-   * The name for tables.
-   *
-   * @return the name
-   */
+  /** {@return the name for tables} */
   public String name() {
     return name;
   }
 
-  /**
-   * The law.
-   *
-   * @return the law
-   */
+  /** {@return the law} */
   public StrainEnergy law() {
     return law;
   }
 
-  /**
-   * The process the parts are made by.
-   *
-   * @return the process
-   */
+  /** {@return the process the parts are made by} */
   public PrintProcess process() {
     return process;
   }
 
-  /**
-   * The density.
-   *
-   * @return the density
-   */
+  /** {@return the density} */
   public Density density() {
     return density;
   }
 
-  /**
-   * The Poisson ratio for linear closed forms.
-   *
-   * @return the ratio, at most 0.5
-   */
+  /** {@return the Poisson ratio for linear closed forms} */
   public double poisson() {
     return poisson;
   }
 
-  /**
-   * Whether the grade is a generic default rather than a measured material.
-   *
-   * @return true if generic
-   */
+  /** {@return whether the grade is a generic default rather than a measured material} */
   public boolean generic() {
     return generic;
   }
@@ -310,11 +340,7 @@ public final class Grade {
     return Deformation.UNIAXIAL.trueStress(law, Math.exp(strain)).times(1.0 / strain);
   }
 
-  /**
-   * Young's modulus at rest.
-   *
-   * @return the modulus
-   */
+  /** {@return Young's modulus at rest} */
   public Pressure modulusAtRest() {
     return Pressure.pa(law.youngModulus());
   }
@@ -326,15 +352,7 @@ public final class Grade {
    * @return the estimate
    */
   public Estimate<Pressure> modulusAt(double strain) {
-    Pressure nominal = secantModulus(strain);
-    double end = Math.exp(Factors.COVERAGE * modulusSigma());
-    return new Estimate<>(
-        nominal.times(1.0 / end),
-        nominal,
-        nominal.times(end),
-        Estimate.Band.FACTORS,
-        sources,
-        caveats);
+    return GradeFigures.modulusAt(this, strain);
   }
 
   /**
@@ -356,35 +374,15 @@ public final class Grade {
    */
   public Factors factors(Length size) {
     Require.positive("feature size", size.m(), "m");
-    return factors
-        .with(Factor.MODULUS, modulusSigma())
-        .with(Factor.SIZE_BIAS, relative(process.bias(), size))
-        .with(Factor.SIZE_SCATTER, relative(process.scatter(), size));
+    return GradeFigures.factors(this, size);
   }
 
-  private static double relative(Length halfBand, Length size) {
-    return Math.min(3.0, halfBand.ratioTo(size) / Factors.COVERAGE);
-  }
-
-  private double modulusSigma() {
-    return Math.hypot(
-        factors.sigma(Factor.MODULUS), Math.log(process.stiffnessBand()) / Factors.COVERAGE);
-  }
-
-  /**
-   * Where the figures come from.
-   *
-   * @return the sources
-   */
+  /** {@return the sources of the figures} */
   public List<Source> sources() {
     return sources;
   }
 
-  /**
-   * The reservations that every answer with this grade carries.
-   *
-   * @return the caveats
-   */
+  /** {@return the reservations that every answer with this grade carries} */
   public List<Caveat> caveats() {
     return caveats;
   }
@@ -392,15 +390,6 @@ public final class Grade {
   /** One readable line. */
   @Override
   public String toString() {
-    return name
-        + (generic ? " (generic)" : "")
-        + ", E "
-        + Text.number(modulusAtRest().mpa())
-        + " MPa at rest, "
-        + Text.number(secantModulus(0.1).mpa())
-        + " MPa at 10 %, band x/ "
-        + Text.number(Math.exp(Factors.COVERAGE * modulusSigma()), 3)
-        + ", "
-        + process;
+    return GradeFigures.line(this);
   }
 }

@@ -6,28 +6,47 @@ import java.util.function.ToDoubleFunction;
 import org.flexwright.internal.Text;
 
 /**
- * The contract that every strain-energy law must meet, run on a law: energy zero at rest, first
- * derivatives equal to differences of the energy, second derivatives equal to differences of the
- * first, the same answer whatever the order of the stretches, the stated shear modulus, and
- * stability (a positive definite second derivative in logarithmic strains at constant volume)
- * wherever the law says it may be used.
+ * The contract that every strain-energy law must meet, run on a law of whatever origin.
  *
- * <p>The library's own laws are judged by the same code. Finite differences are good to about 1e-8
- * of the scale of the energy, hence the tolerances.
+ * <p>The demands: energy zero at rest; no stress at rest up to a pressure; first derivatives those
+ * of the energy and second derivatives those of the first; the same answer in all six orders of the
+ * stretches; the stated shear modulus and Young's modulus; stable (Drucker, Hill) on a map of the
+ * whole range; strongly elliptic to 10 % and, as a remark, how far beyond; finite in random states
+ * of the range; no value that is not a number beyond the range, and locked for good once the energy
+ * is infinite; a scaled law that is the law times the factor.
+ *
+ * <p>Range: states to the very end of the range of the law, near locking too, where differences
+ * take steps by the distance to it. Tolerances are those of rounding: 1e-8 for first and 1e-7 for
+ * second derivatives, which differences reach even at the kinks that curves of points have in their
+ * third; 1e-12 of the scale where only the order of sums differs; 1e-6 for moduli by differences.
+ * An error below is not seen, nor is one in a state between those of the map (13 ways from rest, 60
+ * steps each), nor one beyond a stretch of {@link Stability#FARTHEST}.
+ *
+ * <p>Caveats: a law that loses strong ellipticity inside its range is not wrong, but a sheet or a
+ * block of it may form shear bands before the range ends, which no closed form here foresees. Laws
+ * of one stress curve that softens may do so.
+ *
+ * <p>Source: derived; measures see {@link Stability}.
  *
  * <p>JShell: {@code LawCheck.of(NeoHookean.of(mpa(0.4))).report()}
  */
 public final class LawCheck {
 
-  private static final double[] STRETCHES = {0.5, 0.7, 0.9, 0.99, 1.0, 1.01, 1.1, 1.5, 2.0, 3.0};
+  // a strain that every use reaches
+  private static final double NEAR = Math.log(1.1);
   private static final double STEP = 1e-5;
-  // smaller for the second derivatives: a curve law may have a kink in its third
-  private static final double SMALL_STEP = 1e-7;
+  private static final double FACTOR = 2.5;
 
   private final StrainEnergy law;
+  private final LawDifferences differences;
+  private final LawStates states;
+  private final double young;
 
   private LawCheck(StrainEnergy law) {
     this.law = law;
+    differences = new LawDifferences(law);
+    states = new LawStates(law.range());
+    young = 3.0 * Math.abs(law.shearModulus());
   }
 
   /**
@@ -44,11 +63,13 @@ public final class LawCheck {
    * One line of a report.
    *
    * @param what the demand
-   * @param worst the largest relative error found, or the least stiffness for stability
+   * @param worst the largest relative error found, the number of states that fail, or the least
+   *     stiffness over that at rest
    * @param allowed the limit
    * @param passed whether the demand is met
+   * @param remark what else was seen, may be empty
    */
-  public record Line(String what, double worst, double allowed, boolean passed) {
+  public record Line(String what, double worst, double allowed, boolean passed, String remark) {
 
     /** One readable line. */
     @Override
@@ -58,7 +79,8 @@ public final class LawCheck {
           + ": worst "
           + Text.number(worst)
           + ", allowed "
-          + Text.number(allowed);
+          + Text.number(allowed)
+          + (remark.isEmpty() ? "" : "; " + remark);
     }
   }
 
@@ -105,126 +127,118 @@ public final class LawCheck {
    */
   public Report report() {
     List<Line> lines = new ArrayList<>();
-    lines.add(error("energy zero at rest", energyAtRest(), 1e-12));
-    lines.add(error("first derivatives are those of the energy", worst(this::gradientError), 1e-8));
-    lines.add(error("second derivatives are those of the first", worst(this::hessianError), 1e-7));
-    lines.add(error("order of the stretches does not matter", worst(this::orderError), 1e-12));
+    lines.add(error("energy zero at rest", Math.abs(law.energy(1, 1, 1)) / young, 1e-12));
+    lines.add(error("no stress at rest up to a pressure", stressAtRest(), 1e-12));
+    lines.add(
+        error(
+            "first derivatives are those of the energy", worst(differences::gradientError), 1e-8));
+    lines.add(
+        error("second derivatives are those of the first", worst(differences::hessianError), 1e-7));
+    lines.add(
+        error("order of the stretches does not matter", worst(differences::orderError), 1e-12));
     lines.add(error("shear modulus as stated", shearError(), 1e-6));
-    double least = leastStiffness();
-    lines.add(new Line("stable where it says so (least stiffness over E)", least, 0.0, least > 0));
+    lines.add(error("Young's modulus as stated", youngError(), 1e-6));
+    double least = least(states.map(Double.POSITIVE_INFINITY), StateStiffness::drucker);
+    lines.add(
+        new Line(
+            "stable in its range (least stiffness over that at rest)", least, 0, least > 0, ""));
+    lines.add(ellipticity());
+    lines.add(error("finite in its range (states that are not)", notFinite(), 0));
+    lines.add(error("locks for good, without a value that is no number (states)", badLock(), 0));
+    StrainEnergy scaled = law.scaled(FACTOR);
+    lines.add(
+        error(
+            "scaled law is the law times the factor",
+            worst(l -> differences.scaledError(l, scaled, FACTOR)),
+            1e-10));
     return new Report(law.toString(), lines);
   }
 
   private static Line error(String what, double worst, double allowed) {
-    return new Line(what, worst, allowed, worst <= allowed);
-  }
-
-  private double energyAtRest() {
-    return Math.abs(law.energy(1, 1, 1)) / law.youngModulus();
+    return new Line(what, worst, allowed, worst <= allowed, "");
   }
 
   private double worst(ToDoubleFunction<double[]> error) {
     double worst = 0.0;
-    for (double[] l : states()) {
-      double e = error.applyAsDouble(l);
-      worst = Double.isNaN(e) ? Double.POSITIVE_INFINITY : Math.max(worst, e);
+    for (double[] l : states.few()) {
+      worst = LawDifferences.larger(worst, error.applyAsDouble(l));
     }
     return worst;
   }
 
-  private List<double[]> states() {
-    List<double[]> states = new ArrayList<>();
-    StretchRange range = law.range();
-    for (Deformation mode : Deformation.values()) {
-      for (double stretch : STRETCHES) {
-        double[] l = mode.stretches(stretch);
-        boolean inside = true;
-        for (double each : l) {
-          inside &= each >= range.low() && each <= range.high();
-        }
-        if (inside) {
-          states.add(l);
-        }
-      }
-    }
-    return states;
+  private double stressAtRest() {
+    double[] g = differences.gradient(new double[] {1.0, 1.0, 1.0});
+    double spread = Math.max(Math.abs(g[0] - g[1]), Math.abs(g[1] - g[2])) / young;
+    return LawDifferences.larger(0.0, spread);
   }
 
-  private double gradientError(double[] l) {
-    double[] g = new double[3];
-    law.gradient(l[0], l[1], l[2], g);
-    double scale = law.youngModulus() + Math.abs(g[0]) + Math.abs(g[1]) + Math.abs(g[2]);
-    double worst = 0.0;
-    for (int i = 0; i < 3; i++) {
-      double h = STEP * l[i];
-      // fourth-order central difference
-      double d =
-          (8 * (energyAt(l, i, h) - energyAt(l, i, -h))
-                  - (energyAt(l, i, 2 * h) - energyAt(l, i, -2 * h)))
-              / (12 * h);
-      worst = Math.max(worst, Math.abs(d - g[i]) / scale);
-    }
-    return worst;
-  }
-
-  private double energyAt(double[] l, int i, double h) {
-    double[] k = l.clone();
-    k[i] += h;
-    return law.energy(k[0], k[1], k[2]);
-  }
-
-  private double hessianError(double[] l) {
-    double[] full = hessian(l);
-    double scale = law.youngModulus();
-    for (double each : full) {
-      scale = Math.max(scale, Math.abs(each));
-    }
-    double worst = 0.0;
-    for (int j = 0; j < 3; j++) {
-      double h = SMALL_STEP * l[j];
-      double[] up = gradientAt(l, j, h);
-      double[] down = gradientAt(l, j, -h);
-      for (int i = 0; i < 3; i++) {
-        double d = (up[i] - down[i]) / (2 * h);
-        worst = Math.max(worst, Math.abs(d - full[3 * i + j]) / scale);
-      }
-    }
-    return worst;
-  }
-
-  private double[] gradientAt(double[] l, int i, double h) {
-    double[] k = l.clone();
-    k[i] += h;
-    double[] g = new double[3];
-    law.gradient(k[0], k[1], k[2], g);
-    return g;
-  }
-
-  private double[] hessian(double[] l) {
-    double[] h = new double[6];
-    law.hessian(l[0], l[1], l[2], h);
-    return new double[] {h[0], h[3], h[4], h[3], h[1], h[5], h[4], h[5], h[2]};
-  }
-
-  private double orderError(double[] l) {
-    double a = law.energy(l[0], l[1], l[2]);
-    double b = law.energy(l[2], l[0], l[1]);
-    double c = law.energy(l[1], l[0], l[2]);
-    return Math.max(Math.abs(a - b), Math.abs(a - c)) / (law.youngModulus() + Math.abs(a));
-  }
-
+  /** The slope of the true stress at rest by a difference, over the law's stated modulus. */
   private double shearError() {
-    double slope = Deformation.PLANAR.trueStress(law, 1.0 + 1e-7).pa() / 1e-7;
-    return Math.abs(slope / (4.0 * law.shearModulus()) - 1.0);
+    return LawDifferences.larger(
+        0.0, Math.abs(slopeAtRest(Deformation.PLANAR) / (4.0 * law.shearModulus()) - 1.0));
   }
 
-  /** Least eigenvalue over E of the Hessian in two independent logarithmic strains. */
-  private double leastStiffness() {
+  private double youngError() {
+    return LawDifferences.larger(
+        0.0, Math.abs(slopeAtRest(Deformation.UNIAXIAL) / law.youngModulus() - 1.0));
+  }
+
+  private double slopeAtRest(Deformation mode) {
+    return (mode.trueStressPa(law, 1.0 + STEP) - mode.trueStressPa(law, 1.0 - STEP)) / (2.0 * STEP);
+  }
+
+  private double least(List<double[]> where, ToDoubleFunction<StateStiffness> measure) {
     double least = Double.POSITIVE_INFINITY;
-    Stability stability = new Stability(law);
-    for (double[] l : states()) {
-      least = Math.min(least, stability.least(l[0], l[1], l[2]) / law.youngModulus());
+    StateStiffness work = new StateStiffness(law);
+    for (double[] l : where) {
+      double value = measure.applyAsDouble(work.at(l[0], l[1], l[2]));
+      least = Double.isNaN(value) ? Double.NEGATIVE_INFINITY : Math.min(least, value);
     }
     return least;
+  }
+
+  private Line ellipticity() {
+    double near = least(states.map(NEAR), StateStiffness::elliptic);
+    double lost = Double.POSITIVE_INFINITY;
+    StateStiffness work = new StateStiffness(law);
+    for (double[] l : states.map(Double.POSITIVE_INFINITY)) {
+      if (!(work.at(l[0], l[1], l[2]).elliptic() > 0.0)) {
+        lost = Math.min(lost, l[0]);
+      }
+    }
+    return new Line(
+        "strongly elliptic to 10 %",
+        near,
+        0.0,
+        near > 0.0,
+        lost < Double.POSITIVE_INFINITY
+            ? "lost inside the range, from a stretch of about " + Text.number(lost)
+            : "in the whole range");
+  }
+
+  private double notFinite() {
+    return states.random().stream().filter(l -> !differences.finite(l)).count();
+  }
+
+  /** States outside with an energy that is no number, or finite again behind locking. */
+  private double badLock() {
+    int bad = 0;
+    for (List<double[]> way : states.beyond()) {
+      boolean locked = false;
+      for (double[] l : way) {
+        double energy = law.energy(l[0], l[1], l[2]);
+        boolean infinite = energy == Double.POSITIVE_INFINITY;
+        if (!infinite && (locked || !Double.isFinite(energy) || hasNaN(l))) {
+          bad++;
+        }
+        locked |= infinite;
+      }
+    }
+    return bad;
+  }
+
+  private boolean hasNaN(double[] l) {
+    double[] g = differences.gradient(l);
+    return Double.isNaN(g[0]) || Double.isNaN(g[1]) || Double.isNaN(g[2]);
   }
 }

@@ -3,8 +3,25 @@ package org.flexwright.law;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 
-/** A law with every energy multiplied by the same number, its shape unchanged. */
-record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
+/**
+ * A law with every energy multiplied by the same number, its shape unchanged; what {@link
+ * StrainEnergy#scaled} makes of a law that has no form of its own for it.
+ *
+ * @param of the law
+ * @param factor the number, above 0
+ */
+public record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
+
+  /**
+   * Refuses a factor that leaves no law.
+   *
+   * @param of the law
+   * @param factor the number, above 0
+   * @throws org.flexwright.InvalidInputException if the factor is not above 0
+   */
+  public ScaledLaw {
+    Require.positive("stress factor", factor, "");
+  }
 
   @Override
   public double energy(double l1, double l2, double l3) {
@@ -34,8 +51,7 @@ record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy {
 
   @Override
   public StrainEnergy scaled(double by) {
-    Require.positive("stress factor", by, "");
-    return new ScaledLaw(of, factor * by);
+    return new ScaledLaw(of, factor * Require.positive("stress factor", by, ""));
   }
 
   @Override

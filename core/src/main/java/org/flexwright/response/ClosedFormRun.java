@@ -50,9 +50,16 @@ final class ClosedFormRun {
         load(power),
         strain(size, power),
         form.crossesLayers,
-        form.sources,
-        checks.caveats(),
+        joined(form.sources, grade.sources()),
+        joined(checks.caveats(), grade.caveats()),
         checks.ranges());
+  }
+
+  /** What the model says, then what the grade says: a grade under conditions brings theirs. */
+  private static <T> List<T> joined(List<T> ofModel, List<T> ofGrade) {
+    List<T> all = new ArrayList<>(ofModel);
+    all.addAll(ofGrade);
+    return all;
   }
 
   private LoadPath path(double size, double end, RunControl run) {

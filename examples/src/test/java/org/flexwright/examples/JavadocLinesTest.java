@@ -33,7 +33,11 @@ final class JavadocLinesTest {
           "var part = neck;",
           "var strip = Strip.of(Strip.Ends.CANTILEVER, mm(30), mm(10), mm(1));",
           "var pad = LatticePad.of(Cells.KELVIN).footprint(mm(60), mm(60)).height(mm(20))"
-              + ".cell(mm(10)).strut(mm(0.8));");
+              + ".cell(mm(10)).strut(mm(0.8));",
+          "var curves = List.of(TestCurve.of(\"strip\", Deformation.UNIAXIAL,"
+              + " List.of(TestCurve.at(1.2, mpa(0.2)), TestCurve.at(1.6, mpa(0.4)),"
+              + " TestCurve.at(2.2, mpa(0.6)))));",
+          "var fitted = LawFit.of(LawFamilies.MOONEY_RIVLIN).fit(curves);");
 
   private record Found(String file, String code) {}
 

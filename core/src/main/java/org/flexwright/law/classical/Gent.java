@@ -1,9 +1,9 @@
 package org.flexwright.law.classical;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.evidence.Source;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.StretchRange;
 import org.flexwright.quantity.Pressure;
@@ -14,9 +14,8 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Symbols: I1 = sum l_i^2, G shear modulus at rest (Pa), Jm the value of I1 - 3 at which the
  * material locks. Range: to 95 % of locking in the worst deformation, 2 l^2 + l^-4 - 3 = 0.95 Jm;
- * stable up to locking. At locking and beyond the energy is infinite and there is no stress.
- * Vulcanised rubber has Jm of 30 to 100. Source: Gent 1996, Rubber Chem. Technol. 69 (from memory,
- * checked).
+ * stable up to locking. At locking and beyond energy and stress are infinite. Vulcanised rubber has
+ * Jm of 30 to 100. Source: Gent 1996, Rubber Chem. Technol. 69 (from memory, checked).
  *
  * <p>JShell: {@code Gent.of(mpa(0.27), 85)}
  *
@@ -25,7 +24,6 @@ import org.flexwright.quantity.Pressure;
  */
 public record Gent(Pressure shear, double locking) implements StrainEnergy {
 
-  private static final double SAFE = 0.95;
   private static final Source SOURCE = Source.memory("Gent 1996, Rubber Chem. Technol. 69");
 
   /**
@@ -51,37 +49,36 @@ public record Gent(Pressure shear, double locking) implements StrainEnergy {
     return new Gent(shear, locking);
   }
 
-  /** One minus (I1 - 3)/Jm: 1 at rest, 0 at locking. */
-  private double left(double l1, double l2, double l3) {
-    return 1.0 - (l1 * l1 + l2 * l2 + l3 * l3 - 3.0) / locking;
+  /** One minus (I1 - 3)/Jm: 1 at rest, plus 0 at locking and beyond. */
+  static double left(double locking, double excess) {
+    double left = 1.0 - excess / locking;
+    return left > 0.0 ? left : 0.0;
+  }
+
+  /** The energy at a value of I1 - 3. */
+  static double energyAt(double shear, double locking, double excess) {
+    double part = excess / locking;
+    return part < 1.0
+        ? -0.5 * shear * locking * Invariants.logOnePlus(-part)
+        : Double.POSITIVE_INFINITY;
   }
 
   @Override
   public double energy(double l1, double l2, double l3) {
-    double left = left(l1, l2, l3);
-    return left > 0.0 ? -0.5 * shear.pa() * locking * Math.log(left) : Double.POSITIVE_INFINITY;
+    return energyAt(shear.pa(), locking, Invariants.first(l1, l2, l3));
   }
 
   @Override
   public void gradient(double l1, double l2, double l3, double[] out) {
-    double left = left(l1, l2, l3);
-    double f = left > 0.0 ? shear.pa() / left : Double.POSITIVE_INFINITY;
-    out[0] = f * l1;
-    out[1] = f * l2;
-    out[2] = f * l3;
+    double left = left(locking, Invariants.first(l1, l2, l3));
+    Invariants.gradient(l1, l2, l3, 0.5 * shear.pa() / left, out);
   }
 
   @Override
   public void hessian(double l1, double l2, double l3, double[] out) {
-    double left = left(l1, l2, l3);
-    double f = left > 0.0 ? shear.pa() / left : Double.POSITIVE_INFINITY;
-    double k = left > 0.0 ? 2.0 * f / (locking * left) : Double.POSITIVE_INFINITY;
-    out[0] = f + k * l1 * l1;
-    out[1] = f + k * l2 * l2;
-    out[2] = f + k * l3 * l3;
-    out[3] = k * l1 * l2;
-    out[4] = k * l1 * l3;
-    out[5] = k * l2 * l3;
+    double left = left(locking, Invariants.first(l1, l2, l3));
+    double w1 = 0.5 * shear.pa() / left;
+    Invariants.hessian(l1, l2, l3, w1, w1 / (locking * left), out);
   }
 
   @Override
@@ -89,17 +86,19 @@ public record Gent(Pressure shear, double locking) implements StrainEnergy {
     return shear.pa();
   }
 
+  /**
+   * The stretch above 1 at which the law locks.
+   *
+   * @param mode the deformation
+   * @return the stretch at which the stress is infinite
+   */
+  public double lockingStretch(Deformation mode) {
+    return Locking.stretch(mode, locking);
+  }
+
   @Override
   public StretchRange range() {
-    double most = SAFE * locking;
-    double high =
-        new BrentSolver(1e-14, 1e-14)
-            .solve(
-                200,
-                l -> 2.0 * l * l + Math.pow(l, -4) - 3.0 - most,
-                1.0,
-                Math.sqrt(0.5 * most + 1.5));
-    return new StretchRange(1.0 / (high * high), high, "95 % of locking", SOURCE);
+    return Locking.range(Locking.SAFE * locking, "95 % of locking", SOURCE);
   }
 
   /** One readable line. */

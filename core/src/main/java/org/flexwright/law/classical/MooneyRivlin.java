@@ -12,7 +12,8 @@ import org.flexwright.quantity.Pressure;
  * The two-constant Mooney-Rivlin law, W = C10 (I1 - 3) + C01 (I2 - 3).
  *
  * <p>Symbols: I1 = sum l_i^2, I2 = sum over pairs l_i^2 l_j^2; G = 2 (C10 + C01). Both constants
- * not negative, which makes the law stable at every stretch.
+ * not negative, which makes the law stable at every stretch. Source: Mooney 1940, J. Appl. Phys.
+ * 11; Rivlin 1948, Phil. Trans. A 241 (from memory, checked).
  *
  * <p>JShell: {@code MooneyRivlin.of(mpa(0.162), mpa(0.0059))}
  *
@@ -70,34 +71,18 @@ public record MooneyRivlin(Pressure c10, Pressure c01) implements StrainEnergy {
 
   @Override
   public double energy(double l1, double l2, double l3) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    return c10.pa() * (a + b + c - 3.0) + c01.pa() * (a * b + b * c + c * a - 3.0);
+    return Invariants.sane(
+        c10.pa() * Invariants.first(l1, l2, l3) + c01.pa() * Invariants.second(l1, l2, l3));
   }
 
   @Override
   public void gradient(double l1, double l2, double l3, double[] out) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    out[0] = 2.0 * l1 * (c10.pa() + c01.pa() * (b + c));
-    out[1] = 2.0 * l2 * (c10.pa() + c01.pa() * (a + c));
-    out[2] = 2.0 * l3 * (c10.pa() + c01.pa() * (a + b));
+    Invariants.gradient(l1, l2, l3, c10.pa(), c01.pa(), out);
   }
 
   @Override
   public void hessian(double l1, double l2, double l3, double[] out) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    double k = 4.0 * c01.pa();
-    out[0] = 2.0 * (c10.pa() + c01.pa() * (b + c));
-    out[1] = 2.0 * (c10.pa() + c01.pa() * (a + c));
-    out[2] = 2.0 * (c10.pa() + c01.pa() * (a + b));
-    out[3] = k * l1 * l2;
-    out[4] = k * l1 * l3;
-    out[5] = k * l2 * l3;
+    Invariants.hessian(l1, l2, l3, c10.pa(), c01.pa(), 0.0, 0.0, out);
   }
 
   @Override

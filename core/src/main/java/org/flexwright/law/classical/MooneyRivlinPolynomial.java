@@ -67,58 +67,35 @@ public record MooneyRivlinPolynomial(
 
   @Override
   public double energy(double l1, double l2, double l3) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    double j1 = a + b + c - 3.0;
-    double j2 = a * b + b * c + c * a - 3.0;
-    return (c10.pa() + c20.pa() * j1 + c11.pa() * j2) * j1 + (c01.pa() + c02.pa() * j2) * j2;
+    double j1 = Invariants.first(l1, l2, l3);
+    double j2 = Invariants.second(l1, l2, l3);
+    return Invariants.sane(
+        (c10.pa() + c20.pa() * j1 + c11.pa() * j2) * j1 + (c01.pa() + c02.pa() * j2) * j2);
   }
 
   @Override
   public void gradient(double l1, double l2, double l3, double[] out) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    double w1 = first(a, b, c);
-    double w2 = second(a, b, c);
-    out[0] = 2.0 * l1 * (w1 + w2 * (b + c));
-    out[1] = 2.0 * l2 * (w1 + w2 * (a + c));
-    out[2] = 2.0 * l3 * (w1 + w2 * (a + b));
+    double j1 = Invariants.first(l1, l2, l3);
+    double j2 = Invariants.second(l1, l2, l3);
+    Invariants.gradient(l1, l2, l3, first(j1, j2), second(j1, j2), out);
   }
 
-  /** dW/dI1 from the squares of the stretches. */
-  private double first(double a, double b, double c) {
-    double j1 = a + b + c - 3.0;
-    double j2 = a * b + b * c + c * a - 3.0;
+  /** dW/dI1. */
+  private double first(double j1, double j2) {
     return c10.pa() + 2.0 * c20.pa() * j1 + c11.pa() * j2;
   }
 
   /** dW/dI2. */
-  private double second(double a, double b, double c) {
-    double j1 = a + b + c - 3.0;
-    double j2 = a * b + b * c + c * a - 3.0;
+  private double second(double j1, double j2) {
     return c01.pa() + c11.pa() * j1 + 2.0 * c02.pa() * j2;
   }
 
   @Override
   public void hessian(double l1, double l2, double l3, double[] out) {
-    double a = l1 * l1;
-    double b = l2 * l2;
-    double c = l3 * l3;
-    double w1 = first(a, b, c);
-    double w2 = second(a, b, c);
-    out[0] = 2.0 * (w1 + w2 * (b + c)) + 4.0 * a * curved(b + c, b + c);
-    out[1] = 2.0 * (w1 + w2 * (a + c)) + 4.0 * b * curved(a + c, a + c);
-    out[2] = 2.0 * (w1 + w2 * (a + b)) + 4.0 * c * curved(a + b, a + b);
-    out[3] = 4.0 * l1 * l2 * (w2 + curved(b + c, a + c));
-    out[4] = 4.0 * l1 * l3 * (w2 + curved(b + c, a + b));
-    out[5] = 4.0 * l2 * l3 * (w2 + curved(a + c, a + b));
-  }
-
-  /** The part of the second derivative by two stretches that comes from the squares and C11. */
-  private double curved(double others, double theOthers) {
-    return 2.0 * c20.pa() + c11.pa() * (others + theOthers) + 2.0 * c02.pa() * others * theOthers;
+    double j1 = Invariants.first(l1, l2, l3);
+    double j2 = Invariants.second(l1, l2, l3);
+    Invariants.hessian(
+        l1, l2, l3, first(j1, j2), second(j1, j2), 2.0 * c20.pa(), c11.pa(), 2.0 * c02.pa(), out);
   }
 
   @Override

@@ -55,15 +55,15 @@ public record NeoHookean(Pressure shear) implements StrainEnergy {
 
   @Override
   public double energy(double l1, double l2, double l3) {
-    return 0.5 * shear.pa() * (l1 * l1 + l2 * l2 + l3 * l3 - 3.0);
+    return Invariants.sane(0.5 * shear.pa() * Invariants.first(l1, l2, l3));
   }
 
   @Override
   public void gradient(double l1, double l2, double l3, double[] out) {
     double g = shear.pa();
-    out[0] = g * l1;
-    out[1] = g * l2;
-    out[2] = g * l3;
+    out[0] = Invariants.sane(g * l1);
+    out[1] = Invariants.sane(g * l2);
+    out[2] = Invariants.sane(g * l3);
   }
 
   @Override

@@ -52,16 +52,14 @@ public record Ogden(List<Term> terms) implements StrainEnergy {
       Require.nonZero("alpha of an Ogden term", alpha, "");
     }
 
-    double value(double stretch) {
-      return mu.pa() / alpha * Math.pow(stretch, alpha);
+    /** The energy of one stretch, by its logarithm. */
+    double value(double log) {
+      return mu.pa() / alpha * Invariants.grown(alpha * log);
     }
 
-    double slope(double stretch) {
-      return mu.pa() * Math.pow(stretch, alpha - 1.0);
-    }
-
-    double curvature(double stretch) {
-      return mu.pa() * (alpha - 1.0) * Math.pow(stretch, alpha - 2.0);
+    /** Stretch times slope, by the logarithm of the stretch. */
+    double slope(double log) {
+      return mu.pa() * Math.exp(alpha * log);
     }
   }
 
@@ -112,38 +110,51 @@ public record Ogden(List<Term> terms) implements StrainEnergy {
 
   @Override
   public double energy(double l1, double l2, double l3) {
+    double log1 = Math.log(l1);
+    double log2 = Math.log(l2);
+    double log3 = Math.log(l3);
     double sum = 0.0;
     for (int i = 0; i < terms.size(); i++) { // no iterator: nothing is allocated
       Term t = terms.get(i);
-      sum += t.value(l1) + t.value(l2) + t.value(l3) - 3.0 * t.mu.pa() / t.alpha;
+      sum += t.value(log1) + t.value(log2) + t.value(log3);
     }
-    return sum;
+    return Invariants.sane(sum);
   }
 
   @Override
   public void gradient(double l1, double l2, double l3, double[] out) {
-    out[0] = 0.0;
-    out[1] = 0.0;
-    out[2] = 0.0;
+    out[0] = slope(l1);
+    out[1] = slope(l2);
+    out[2] = slope(l3);
+  }
+
+  private double slope(double stretch) {
+    double log = Math.log(stretch);
+    double sum = 0.0;
     for (int i = 0; i < terms.size(); i++) {
-      Term t = terms.get(i);
-      out[0] += t.slope(l1);
-      out[1] += t.slope(l2);
-      out[2] += t.slope(l3);
+      sum += terms.get(i).slope(log);
     }
+    return Invariants.sane(sum / stretch);
   }
 
   @Override
   public void hessian(double l1, double l2, double l3, double[] out) {
-    for (int i = 0; i < 6; i++) {
-      out[i] = 0.0;
-    }
+    out[0] = curvature(l1);
+    out[1] = curvature(l2);
+    out[2] = curvature(l3);
+    out[3] = 0.0;
+    out[4] = 0.0;
+    out[5] = 0.0;
+  }
+
+  private double curvature(double stretch) {
+    double log = Math.log(stretch);
+    double sum = 0.0;
     for (int i = 0; i < terms.size(); i++) {
       Term t = terms.get(i);
-      out[0] += t.curvature(l1);
-      out[1] += t.curvature(l2);
-      out[2] += t.curvature(l3);
+      sum += (t.alpha - 1.0) * t.slope(log);
     }
+    return Invariants.sane(sum / stretch / stretch);
   }
 
   @Override

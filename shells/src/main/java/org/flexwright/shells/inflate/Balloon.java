@@ -7,6 +7,7 @@ import org.flexwright.evidence.Source;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
@@ -144,7 +145,9 @@ public record Balloon(Length outside, Length wall) implements Part<Balloon> {
             .sources(SPHERE);
     Checks checks = Checks.of(NAME, SPHERE);
     SphereWall s = sphere(law, wall.m());
-    Inflating.reserve(checks, limits(grade).maximum(), load, s.bore(form.end(load)), s::pressure);
+    double bore = s.bore(form.end(load));
+    Inflating.law(checks, grade, Deformation.EQUIBIAXIAL, bore);
+    Inflating.reserve(checks, limits(grade).maximum(), load, bore, s::pressure);
     return form.respond(grade, load, run, checks);
   }
 

@@ -8,6 +8,7 @@ import org.flexwright.grade.BuildDirection;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
@@ -148,6 +149,7 @@ public record FlatMembrane(Length radius, Length wall, BuildDirection build)
     checks.note(
         "a sharp clamp bends the rim to some six times the strain given: round its edge well");
     double pressure = wall.ratioTo(radius) * table.pressure(height);
+    Inflating.law(checks, grade, Deformation.EQUIBIAXIAL, table.pole(height));
     Inflating.reserve(checks, limit, load, table.pole(height), pole -> pressure);
     return asked
         .loadOfLaw(Channel.PRESSURE, (t, u) -> t / a * table.pressure(u / a))

@@ -9,6 +9,7 @@ import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
@@ -241,7 +242,7 @@ public record InflatedTube(
             .crossesLayers(build == BuildDirection.AXIS_LYING)
             .sources(TUBE);
     At end = at(law, wall.m(), form.end(load));
-    return form.respond(grade, load, run, reservations(law, load, end));
+    return form.respond(grade, load, run, reservations(grade, load, end));
   }
 
   private static double travel(TubePath path) {
@@ -255,10 +256,11 @@ public record InflatedTube(
     return Math.PI * inner * inner * length.m() * (s.bore() * s.bore() * s.axial() - 1.0);
   }
 
-  private Checks reservations(StrainEnergy law, LoadCase load, At end) {
+  private Checks reservations(Grade grade, LoadCase load, At end) {
     Checks checks = Checks.of(NAME, TUBE);
     checks.check("length / outside", 3.0, Double.POSITIVE_INFINITY, length.ratioTo(outside));
-    TubePath path = path(law, wall.m());
+    Inflating.law(checks, grade, Deformation.PLANAR, end.bore());
+    TubePath path = path(grade.law(), wall.m());
     Inflating.reserve(
         checks,
         load instanceof LoadCase.ToLimit ? Optional.empty() : path.initiation(),

@@ -5,6 +5,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.flexwright.evidence.Checks;
 import org.flexwright.evidence.Source;
 import org.flexwright.evidence.ValidityRange;
+import org.flexwright.grade.Grade;
+import org.flexwright.law.Deformation;
 import org.flexwright.response.LoadCase;
 
 /** Reservations that all inflated parts share. */
@@ -22,6 +24,15 @@ final class Inflating {
           "stability", "stretch / stretch at the limit pressure", 0.0, 1.0, "", HABIT);
 
   private Inflating() {}
+
+  /**
+   * What must be said of the law of a grade at the stretch of the end, refusing what never fits.
+   */
+  static void law(Checks checks, Grade grade, Deformation mode, double stretch) {
+    if (stretch > 0.0 && Double.isFinite(stretch)) {
+      grade.caveatsIn(mode, stretch).forEach(checks::note);
+    }
+  }
 
   /** How near a state is to the limit pressure, unless the limit itself was asked for. */
   static void reserve(

@@ -173,8 +173,9 @@ final class BellowsTest {
   @Test
   void caveatsNameWhatLeftItsRange() {
     Grade grade = Grades.polyurethane();
-    assertThat(NECK.respond(grade, LoadCase.toTravel(mm(6))).caveats()).isEmpty();
+    assertThat(NECK.respond(grade, LoadCase.toTravel(mm(6))).caveats()).isEqualTo(grade.caveats());
     assertThat(NECK.wall(mm(1.3)).respond(grade, LoadCase.toTravel(mm(1))).caveats())
+        .filteredOn(c -> !grade.caveats().contains(c))
         .singleElement()
         .hasToString(
             "U bellows: wall / depth is 0.1625, the model is good for wall / depth 0 to 0.15");

@@ -1,0 +1,45 @@
+package org.flexwright.shells.inflate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Set;
+import org.flexwright.InvalidInputException;
+import org.flexwright.evidence.Caveat;
+import org.flexwright.grade.Grade;
+import org.flexwright.law.Deformation;
+import org.flexwright.law.classical.NeoHookean;
+import org.flexwright.law.classical.Ogden;
+import org.flexwright.quantity.Length;
+import org.flexwright.quantity.Pressure;
+import org.flexwright.response.LoadCase;
+import org.flexwright.response.Part;
+import org.junit.jupiter.api.Test;
+
+final class InflatingLawTest {
+
+  private static final Balloon BALLOON = Balloon.of(Length.mm(40), Length.mm(1));
+
+  private static List<Caveat> said(Part<?> part, Grade grade, Length travel) {
+    return part.respond(grade, LoadCase.toTravel(travel)).caveats();
+  }
+
+  /** One term of exponent -3: eight times its own tension curve at an inflation of 2. */
+  @Test
+  void aTensionOnlyLawIsNoLawForABalloon() {
+    Grade unknown = Grade.ofLaw("o", Ogden.of(Pressure.mpa(-5), -3));
+    assertThat(said(BALLOON, unknown, Length.mm(20)))
+        .anyMatch(c -> c.message().contains("of that of its own tension curve"));
+    Grade known = unknown.tested(Set.of(Deformation.UNIAXIAL));
+    assertThatThrownBy(() -> said(BALLOON, known, Length.mm(1)))
+        .isInstanceOf(InvalidInputException.class)
+        .hasMessageContaining("tested in uniaxial alone");
+    FlatMembrane sheet = FlatMembrane.of(Length.mm(20), Length.mm(0.5));
+    assertThatThrownBy(() -> said(sheet, known, Length.mm(6)))
+        .isInstanceOf(InvalidInputException.class);
+    Grade rubber =
+        Grade.ofLaw("n", NeoHookean.of(Pressure.mpa(1))).tested(Set.of(Deformation.UNIAXIAL));
+    assertThat(said(BALLOON, rubber, Length.mm(1))).isEmpty();
+  }
+}
