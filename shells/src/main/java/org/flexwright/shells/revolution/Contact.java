@@ -55,7 +55,7 @@ final class Contact {
     double y = wall.depth;
     double area = mesh.sections[i].radius();
     for (int o = 0; o < obstacles.size(); o++) {
-      obstacles.get(o).gap(s[2] - y * q, s[5] + y * c, g);
+      Gap.of(obstacles.get(o), s[2] - y * q, s[5] + y * c, g);
       int at = (o * mesh.elements() + i) * 2 + (side + 1) / 2;
       gaps[at] = g[0];
       double push = multiplier[at] - stiffness * g[0];

@@ -13,9 +13,6 @@ import org.flexwright.quantity.Length;
  */
 public sealed interface Obstacle {
 
-  /** Gap, its slopes by radius and height, and its curvatures rr, rz, zz. */
-  void gap(double r, double z, double[] out);
-
   /**
    * The wall of a bore around the shell, a cylinder or a cone.
    *
@@ -35,18 +32,6 @@ public sealed interface Obstacle {
       Require.between("widening of the bore", widening.degrees(), -80.0, 80.0, "deg");
     }
 
-    @Override
-    public void gap(double r, double z, double[] out) {
-      double c = Math.cos(widening.rad());
-      double s = Math.sin(widening.rad());
-      out[0] = (radius.m() - r) * c + z * s;
-      out[1] = -c;
-      out[2] = s;
-      out[3] = 0.0;
-      out[4] = 0.0;
-      out[5] = 0.0;
-    }
-
     /** One readable line. */
     @Override
     public String toString() {
@@ -61,17 +46,6 @@ public sealed interface Obstacle {
    * @param above whether the plate is above the shell
    */
   record Plate(Length height, boolean above) implements Obstacle {
-
-    @Override
-    public void gap(double r, double z, double[] out) {
-      double sign = above ? 1.0 : -1.0;
-      out[0] = sign * (height.m() - z);
-      out[1] = 0.0;
-      out[2] = -sign;
-      out[3] = 0.0;
-      out[4] = 0.0;
-      out[5] = 0.0;
-    }
 
     /** One readable line. */
     @Override
@@ -96,18 +70,6 @@ public sealed interface Obstacle {
      */
     public Ball {
       Require.positive("radius of the ball", radius.m(), "m");
-    }
-
-    @Override
-    public void gap(double r, double z, double[] out) {
-      double dz = z - height.m();
-      double d = Math.max(Math.hypot(r, dz), 1e-9 * radius.m());
-      out[0] = d - radius.m();
-      out[1] = r / d;
-      out[2] = dz / d;
-      out[3] = dz * dz / (d * d * d);
-      out[4] = -r * dz / (d * d * d);
-      out[5] = r * r / (d * d * d);
     }
 
     /** One readable line. */

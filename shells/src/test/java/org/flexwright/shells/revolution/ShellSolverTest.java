@@ -128,7 +128,8 @@ final class ShellSolverTest {
     int n = 150;
     int q = 3 * (n + 1);
     double wall = 0.002;
-    ShellSolver s = solver(Meshes.disc(1.0, wall, n), UNIT, Loading.ofPressure(), 0, 2, q - 3, q - 2);
+    ShellSolver s =
+        solver(Meshes.disc(1.0, wall, n), UNIT, Loading.ofPressure(), 0, 2, q - 3, q - 2);
     assertThat(go(s, new Control.Load(), -wall, 20).complete()).isTrue();
     assertThat(s.x[1]).isCloseTo(0.531214, within(0.001));
   }
