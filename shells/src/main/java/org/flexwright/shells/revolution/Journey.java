@@ -16,6 +16,7 @@ final class Journey {
 
   private static final String NAME = "shell of revolution";
 
+  private final BuiltIn ends;
   private final ShellModel model;
   private final StrainEnergy law;
   private final ShellSolver solver;
@@ -34,15 +35,18 @@ final class Journey {
   Journey(
       ShellMesh mesh, End first, End last, int layers, StrainEnergy law, List<Obstacle> obstacles) {
     this.law = law;
-    model = new ShellModel(mesh, law, layers, obstacles);
-    strains = new Strains(mesh);
-    top = 3 * (mesh.nodes() - 1) + 1;
-    held = held(mesh, first, last);
+    ends = BuiltIn.of(mesh, first, last);
+    ShellMesh moving = ends.moving;
+    model = new ShellModel(moving, law, layers, obstacles);
+    strains = new Strains(moving);
+    top = 3 * (moving.nodes() - 1) + 1;
+    held = held(moving, first, last);
     solver = new ShellSolver(model, Loading.ofPressure(), with(held, top));
     solver.evaluate();
     empty = model.volume;
     rest = solver.x[top];
-    towards = Math.signum(solver.x[1] - rest) == 0.0 ? -1.0 : Math.signum(solver.x[1] - rest);
+    double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
+    towards = down == 0.0 ? -1.0 : down;
   }
 
   private static int[] held(ShellMesh mesh, End first, End last) {
@@ -150,13 +154,13 @@ final class Journey {
   private void record(Control control) {
     states.add(
         new ShellState(
-            solver.x,
+            ends.whole(solver.x),
             towards * (solver.x[top] - rest),
             towards * reaction(),
             solver.pressure(),
             model.volume - empty,
             model.energy,
-            strains.peak(solver.x),
+            strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
             solver.stable(control)));
   }

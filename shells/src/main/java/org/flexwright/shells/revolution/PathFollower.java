@@ -19,6 +19,7 @@ final class PathFollower {
   private static final int HALVINGS = 60;
   private static final double ARC = 0.01;
   private static final double JUMP = 4.0; // times as far as the slope says
+  private static final double STILL = 1e-9; // rounding, which a leg to the present load must bear
 
   private final ShellSolver solver;
   private final Runnable onState;
@@ -143,7 +144,7 @@ final class PathFollower {
   private boolean attempt(Control control, double next, double step) {
     // under a dead load Newton's method can land beyond a snap: that is another path
     boolean dead = control instanceof Control.Load;
-    double most = dead ? JUMP * solver.speed() * Math.abs(step) : Double.POSITIVE_INFINITY;
+    double most = dead ? JUMP * solver.speed() * Math.abs(step) + STILL : Double.POSITIVE_INFINITY;
     extrapolate(step);
     if (solver.solve(control, next) && solver.distance(now) <= most) {
       keep(step);

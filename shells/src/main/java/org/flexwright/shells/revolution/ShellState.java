@@ -56,7 +56,12 @@ public final class ShellState {
    * @param inner whether it is on the face towards the axis
    * @param hoop whether it runs around the axis
    */
-  public record Peak(double strain, int element, boolean inner, boolean hoop) {}
+  public record Peak(double strain, int element, boolean inner, boolean hoop) {
+
+    Peak further(int elements) {
+      return new Peak(strain, element + elements, inner, hoop);
+    }
+  }
 
   /**
    * Travel of the last end towards the first.
