@@ -54,8 +54,8 @@ final class ContactLimitsTest {
               Runs.reach(s, new Control.Unknown(q - 3), to, 2);
               return s.factor;
             });
-    // left out there: shear and thickness, about t/R, and strains of 0.2 percent
-    assertThat(touch / form().touch(Grades.linear(0.5)).pa()).isCloseTo(1.0, within(0.015));
+    // left out there: shear and thickness, 0.1 t/R, and strains of 0.2 percent
+    assertThat(touch / form().touch(Grades.linear(0.5)).pa()).isCloseTo(1.0, within(0.003));
   }
 
   @Test
@@ -81,13 +81,14 @@ final class ContactLimitsTest {
         }
       }
       double said = form.contact(Grades.linear(0.5), force).m();
-      // an element at either end, and t/R of the free layer
-      assertThat(length).isCloseTo(said, within(2.0 * mesh.length[0] + 0.01 * 12e-3));
+      // with shear the edge of a contact is a zone of a wall's size, not a line: in walls of 0.025
+      // to 0.2 mm either edge lies within 0.8 t of the line
+      assertThat(length).isCloseTo(said, within(1.6 * 0.2e-3));
     }
   }
 
   @Test
-  void aPlateOnADomeStartsAsAPoint() {
+  void aPlateOnADomePressesAsARing() {
     double ratio = 100.0;
     int n = 200;
     int q = 3 * (n + 1);
@@ -95,12 +96,20 @@ final class ContactLimitsTest {
     Obstacle plate = Obstacle.plateBelow(Length.m(-ratio - 0.5));
     ShellSolver s = pressed(mesh, Runs.YOUNG, Loading.force(q, q - 2), plate, 0, 2, q - 3, q - 1);
     double start = s.x[q - 2];
-    for (double w : new double[] {0.1, 0.2}) {
+    for (double w : new double[] {0.1, 0.2, 0.5}) {
       Runs.reach(s, new Control.Unknown(q - 2), start - w, 4);
-      double byPlate = -s.factor * ratio;
-      double byPoint = LargeBodies.pushedDome(ratio, 2.0, n, w)[0];
-      // Reissner's dent is flat at its top: no ring is pressed yet, but for the finite foot
-      assertThat(byPlate / byPoint).isBetween(1.0, 1.1);
+      int foot = 0;
+      for (int i = 0; i < n; i++) {
+        foot = s.model().contact.pressure(0, i, -1) > 0.0 ? i : foot;
+      }
+      // the same dome, not in contact, pushed on the node next to the edge of the foot, as far
+      int at = 3 * foot + 1;
+      ShellSolver ring =
+          Runs.solver(mesh, Runs.YOUNG, Loading.force(q, at), 0, 2, q - 3, q - 2, q - 1);
+      double lifted = mesh.height[foot] + ratio;
+      Runs.reach(ring, new Control.Unknown(at), mesh.height[foot] + w - lifted, 4);
+      // all but the very edge of the foot lifts off: the wall there is bent flat by a ring
+      assertThat(-s.factor / ring.factor).isCloseTo(1.0, within(0.03));
     }
   }
 
