@@ -79,7 +79,8 @@ final class ShellElement {
    */
   boolean at(ShellMesh mesh, int i, double[] x) {
     strains(mesh, i, x);
-    if (!(r > 0.0) || !wall.at(mesh.sections[i], e, k, r, q, g)) {
+    boolean crossed = x[3 * i] < 0.0 || x[3 * i + 3] < 0.0; // a node beyond the axis
+    if (crossed || !(r > 0.0) || !wall.at(mesh.sections[i], e, k, r, q, g)) {
       return false;
     }
     double length = mesh.length[i];

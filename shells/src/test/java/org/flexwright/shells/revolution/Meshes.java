@@ -45,6 +45,73 @@ final class Meshes {
         each(n, i -> wall));
   }
 
+  /**
+   * A smooth meridian through nodes.
+   *
+   * @param nodes radius, height and angle of the meridian of each
+   */
+  static ShellMesh smooth(double[][] nodes, IntToDoubleFunction wall) {
+    int n = nodes.length - 1;
+    return new ShellMesh(
+        each(n + 1, i -> nodes[i][0]),
+        each(n + 1, i -> nodes[i][1]),
+        each(n, i -> nodes[i][2]),
+        each(n, i -> nodes[i + 1][2]),
+        each(n, wall));
+  }
+
+  /**
+   * A zone of a sphere between two angles from its lower pole.
+   *
+   * @param crowd power of the node's number, above 1 to crowd nodes at the first angle
+   */
+  static ShellMesh zone(double radius, double from, double to, double crowd, double wall, int n) {
+    double[][] nodes = new double[n + 1][];
+    for (int i = 0; i <= n; i++) {
+      double a = from + (to - from) * Math.pow((double) i / n, crowd);
+      nodes[i] = new double[] {radius * Math.sin(a), -radius * Math.cos(a), a};
+    }
+    return smooth(nodes, i -> wall);
+  }
+
+  /** A hemisphere, from its pole at the bottom, with a cylinder on it. */
+  static ShellMesh flask(double radius, double length, double wall, int n) {
+    double[][] nodes = new double[2 * n + 1][];
+    for (int i = 0; i <= n; i++) {
+      double a = 0.5 * Math.PI * i / n;
+      nodes[i] = new double[] {radius * Math.sin(a), -radius * Math.cos(a), a};
+      nodes[n + i] = new double[] {radius, length * i / n, 0.5 * Math.PI};
+    }
+    return smooth(nodes, i -> wall);
+  }
+
+  /** Half a torus about the axis, from its innermost to its outermost circle. */
+  static ShellMesh torus(double mean, double round, double wall, int n) {
+    double[][] nodes = new double[n + 1][];
+    for (int i = 0; i <= n; i++) {
+      double a = Math.PI * i / n;
+      double angle = 0.5 * Math.PI - a;
+      nodes[i] = new double[] {mean - round * Math.cos(a), round * Math.sin(a), angle};
+    }
+    return smooth(nodes, i -> wall);
+  }
+
+  /** A tube from its middle on, where the wall is thinner by a share of a cosine's bell. */
+  static ShellMesh necked(
+      double radius, double length, double wall, double share, double bell, int n) {
+    double[][] nodes = new double[n + 1][];
+    for (int i = 0; i <= n; i++) {
+      nodes[i] = new double[] {radius, length * i / n, 0.5 * Math.PI};
+    }
+    double part = length / (n * bell);
+    return smooth(
+        nodes,
+        i -> {
+          double at = Math.min(1.0, (i + 0.5) * part);
+          return wall * (1.0 - 0.5 * share * (1.0 + Math.cos(Math.PI * at)));
+        });
+  }
+
   /** Half a convolution from the inside of a root to the outside of a crest, with round ends. */
   static ShellMesh convolution(double mean, double depth, double round, double wall, int n) {
     double[][] nodes = new double[3 * n + 1][];

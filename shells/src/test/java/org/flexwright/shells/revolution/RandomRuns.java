@@ -1,0 +1,214 @@
+package org.flexwright.shells.revolution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.flexwright.grade.Grade;
+import org.flexwright.hardness.ShoreA;
+import org.flexwright.law.StrainEnergy;
+import org.flexwright.law.StretchRange;
+import org.flexwright.law.classical.Gent;
+import org.flexwright.law.classical.MooneyRivlin;
+import org.flexwright.law.classical.NeoHookean;
+import org.flexwright.law.classical.Ogden;
+import org.flexwright.quantity.Pressure;
+import org.flexwright.run.Progress;
+import org.flexwright.run.RunControl;
+import org.flexwright.run.Termination;
+
+/** Shells, laws and drives at random, from sensible to absurd, each run checked. */
+final class RandomRuns {
+
+  private static final int LAYERS = 3;
+
+  private static final List<StrainEnergy> LAWS =
+      List.of(
+          NeoHookean.of(Pressure.mpa(0.5)),
+          MooneyRivlin.of(Pressure.mpa(0.4), Pressure.mpa(0.1)),
+          Gent.of(Pressure.mpa(0.5), 30.0),
+          Ogden.of(Pressure.mpa(0.63), 1.3)
+              .and(Pressure.mpa(0.0012), 5.0)
+              .and(Pressure.mpa(-0.01), -2.0),
+          Grade.polyurethane(ShoreA.of(95).plusMinus(2)).law());
+
+  private final Random random;
+
+  /** The most Newton steps of one leg, over the steps asked for. */
+  double dearest;
+
+  /** Runs by how they ended. */
+  final int[] ends = new int[Termination.Kind.values().length];
+
+  RandomRuns(long seed) {
+    random = new Random(seed);
+  }
+
+  /** Counts how often the energy is asked for. */
+  private static final class Counted implements StrainEnergy {
+    private final StrainEnergy of;
+    long calls;
+
+    Counted(StrainEnergy of) {
+      this.of = of;
+    }
+
+    @Override
+    public double energy(double l1, double l2, double l3) {
+      calls++;
+      return of.energy(l1, l2, l3);
+    }
+
+    @Override
+    public void gradient(double l1, double l2, double l3, double[] out) {
+      of.gradient(l1, l2, l3, out);
+    }
+
+    @Override
+    public void hessian(double l1, double l2, double l3, double[] out) {
+      of.hessian(l1, l2, l3, out);
+    }
+
+    @Override
+    public double shearModulus() {
+      return of.shearModulus();
+    }
+
+    @Override
+    public StretchRange range() {
+      return of.range();
+    }
+
+    @Override
+    public StrainEnergy scaled(double factor) {
+      throw new UnsupportedOperationException();
+    }
+  }
+
+  /** Asks to stop after some reports. */
+  private static final class Stopper implements RunControl {
+    private int left;
+
+    Stopper(int left) {
+      this.left = left;
+    }
+
+    @Override
+    public void progress(Progress progress) {
+      assertThat(progress.fraction()).isBetween(0.0, 1.0);
+      left--;
+    }
+
+    @Override
+    public boolean stopRequested() {
+      return left < 0;
+    }
+  }
+
+  private double between(double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  /** Log-even between, with either sign. */
+  private double wide(double low, double high) {
+    return Math.copySign(
+        Math.exp(between(Math.log(low), Math.log(high))), random.nextDouble() - 0.5);
+  }
+
+  private ShellMesh mesh() {
+    int n = 4 + random.nextInt(25);
+    double size = Math.exp(between(Math.log(2e-3), Math.log(0.2)));
+    double wall = size * Math.exp(between(Math.log(0.005), Math.log(0.4)));
+    return switch (random.nextInt(8)) {
+      case 0 -> Meshes.tube(size, size * between(0.1, 5.0), wall, n);
+      case 1 -> Meshes.disc(size, wall, n);
+      case 2 -> Meshes.sphere(size, Math.PI, wall, n);
+      case 3 -> Meshes.sphere(size, between(0.1, 3.0), wall, n);
+      case 4 -> Meshes.zone(size, between(0.2, 1.0), between(1.2, 2.9), between(0.7, 2.0), wall, n);
+      case 5 -> Meshes.convolution(2.0 * size, size, 0.2 * size, 0.3 * wall, n);
+      case 6 -> Meshes.torus(2.0 * size, size, wall, n);
+      default ->
+          Meshes.straight(size, 0.0, size * between(1.5, 4.0), wide(0.01, 2.0) * size, wall, n);
+    };
+  }
+
+  private Drive drive(double size, double modulus) {
+    double load = wide(1e-6, 10.0);
+    Drive.What what = Drive.What.values()[random.nextInt(4)];
+    double target =
+        switch (what) {
+          case TRAVEL -> wide(1e-3, 10.0) * size;
+          case FORCE -> load * modulus * size * size;
+          case PRESSURE -> load * modulus;
+          case VOLUME -> wide(1e-3, 100.0) * size * size * size;
+        };
+    return new Drive(what, target, 1 + random.nextInt(12));
+  }
+
+  private <T> T any(T[] of) {
+    return of[random.nextInt(of.length)];
+  }
+
+  /** One run; checks its end and all its states. */
+  void one() {
+    ShellMesh mesh = mesh();
+    Counted law = new Counted(LAWS.get(random.nextInt(LAWS.size())));
+    Journey journey = new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law);
+    List<Drive> legs = new ArrayList<>();
+    int steps = 0;
+    for (int i = 1 + random.nextInt(3); i > 0; i--) {
+      Drive leg = drive(mesh.size(), law.youngModulus());
+      steps += leg.steps();
+      legs.add(leg);
+    }
+    boolean stopped = random.nextInt(4) == 0;
+    int after = random.nextInt(6);
+    ShellPath path = journey.run(legs, stopped ? new Stopper(after) : RunControl.none());
+    ends[path.termination().kind().ordinal()]++;
+    dearest = Math.max(dearest, (double) law.calls / (mesh.elements() * LAYERS * steps));
+    String what = mesh.size() + " " + legs + " " + path.termination();
+    if (path.termination().kind() == Termination.Kind.STOPPED) {
+      assertThat(path.states().size()).as(what).isLessThanOrEqualTo(after + 1);
+    }
+    assertThat(path.states()).as(what).isNotEmpty();
+    for (ShellState s : path.states()) {
+      check(s, mesh.size(), what);
+    }
+    for (ShellPath.Limit l : path.limits()) {
+      assertThat(l.load()).as(what).isFinite();
+      assertThat(l.driven()).as(what).isFinite();
+    }
+    if (path.termination().complete()) {
+      reached(path, legs.get(legs.size() - 1), what);
+    }
+  }
+
+  private static void check(ShellState s, double size, String what) {
+    for (int i = 0; i < s.nodes(); i++) {
+      assertThat(s.radius(i).m()).as(what).isFinite().isGreaterThanOrEqualTo(-1e-12 * size);
+      assertThat(s.height(i).m()).as(what).isFinite();
+      assertThat(s.turn(i).rad()).as(what).isFinite();
+    }
+    assertThat(s.travel().m()).as(what).isFinite();
+    assertThat(s.force().newtons()).as(what).isFinite();
+    assertThat(s.pressure().pa()).as(what).isFinite();
+    assertThat(s.volume().m3()).as(what).isFinite();
+    assertThat(s.energy().joules()).as(what).isFinite();
+    assertThat(s.peak().strain()).as(what).isFinite();
+  }
+
+  /** A complete run is where its last leg was to lead. */
+  private static void reached(ShellPath path, Drive leg, String what) {
+    ShellState s = path.last();
+    double at =
+        switch (leg.what()) {
+          case TRAVEL -> s.travel().m();
+          case FORCE -> s.force().newtons();
+          case PRESSURE -> s.pressure().pa();
+          case VOLUME -> s.volume().m3();
+        };
+    double within = 1e-6 * Math.abs(leg.target()) + 1e-9;
+    assertThat(Math.abs(at - leg.target())).as(what).isLessThanOrEqualTo(within);
+  }
+}
