@@ -41,7 +41,7 @@ final class Journey {
     strains = new Strains(moving);
     top = 3 * (moving.nodes() - 1) + 1;
     held = held(moving, first, last);
-    solver = new ShellSolver(model, Loading.ofPressure(), with(held, top));
+    solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
     solver.evaluate();
     empty = model.volume;
     rest = solver.x[top];
@@ -100,10 +100,10 @@ final class Journey {
   private Control prepare(Drive leg) {
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
-      solver.load(Loading.ofForce(top).under(pressure), reaction(), held);
+      solver.load(Loading.force(top + 2, top).under(pressure), reaction(), held);
       return leg.what() == Drive.What.TRAVEL ? new Control.Unknown(top) : new Control.Load();
     }
-    Loading by = Loading.ofPressure();
+    Loading by = Loading.pressure(top + 2);
     solver.load(
         axiallyHeld ? by : by.holding(towards * push, top),
         pressure,

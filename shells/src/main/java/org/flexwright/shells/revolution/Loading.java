@@ -1,30 +1,72 @@
 package org.flexwright.shells.revolution;
 
 /**
- * What pushes a shell: a load factor times a pressure inside and times a dead force on one unknown,
- * on top of a standing pressure and a standing force on one unknown.
- *
- * @param standing pressure that does not change, pascals
- * @param pressure pressure per load factor
- * @param held force that does not change, newtons over the whole circumference
- * @param force force per load factor
- * @param at the unknown that both forces push
+ * What pushes a shell: a load factor times a pressure inside and times dead forces on unknowns, on
+ * top of a standing pressure and standing forces.
  */
-record Loading(double standing, double pressure, double held, double force, int at) {
+final class Loading {
 
-  static Loading ofPressure() {
-    return new Loading(0.0, 1.0, 0.0, 0.0, 0);
+  private final double standing;
+  private final double pressure;
+  private final double[] held;
+  private final double[] force;
+
+  /**
+   * A loading.
+   *
+   * @param standing pressure that does not change, pascals
+   * @param pressure pressure per load factor
+   * @param held forces that do not change, newtons over the whole circumference, one per unknown
+   * @param force forces per load factor
+   */
+  Loading(double standing, double pressure, double[] held, double[] force) {
+    this.standing = standing;
+    this.pressure = pressure;
+    this.held = held.clone();
+    this.force = force.clone();
   }
 
-  static Loading ofForce(int at) {
-    return new Loading(0.0, 0.0, 0.0, 1.0, at);
+  static Loading pressure(int unknowns) {
+    return new Loading(0.0, 1.0, new double[unknowns], new double[unknowns]);
+  }
+
+  static Loading force(int unknowns, int at) {
+    double[] force = new double[unknowns];
+    force[at] = 1.0;
+    return new Loading(0.0, 0.0, new double[unknowns], force);
   }
 
   Loading under(double of) {
-    return new Loading(of, pressure, held, force, at);
+    return new Loading(of, pressure, held, force);
   }
 
-  Loading holding(double newtons, int unknown) {
-    return new Loading(standing, pressure, newtons, force, unknown);
+  /** With one more standing force. */
+  Loading holding(double newtons, int at) {
+    double[] more = held.clone();
+    more[at] += newtons;
+    return new Loading(standing, pressure, more, force);
+  }
+
+  /** The pressure at a load factor. */
+  double pressureAt(double factor) {
+    return standing + factor * pressure;
+  }
+
+  double perFactor() {
+    return pressure;
+  }
+
+  /** Adds the dead forces at a load factor. */
+  void addForces(double factor, double[] out) {
+    for (int i = 0; i < out.length; i++) {
+      out[i] += held[i] + factor * force[i];
+    }
+  }
+
+  /** Adds what the dead forces grow by per load factor. */
+  void addPattern(double[] out) {
+    for (int i = 0; i < out.length; i++) {
+      out[i] += force[i];
+    }
   }
 }

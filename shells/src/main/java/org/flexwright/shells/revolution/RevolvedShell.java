@@ -47,13 +47,13 @@ public final class RevolvedShell {
   }
 
   /**
-   * A shell clamped at both ends.
+   * A shell built into rigid solids at both ends.
    *
    * @param meridian its meridian
    * @return the shell
    */
   public static RevolvedShell of(Meridian meridian) {
-    return new RevolvedShell(meridian.mesh(1.0), meridian, End.CLAMPED, End.CLAMPED, List.of());
+    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of());
   }
 
   /**

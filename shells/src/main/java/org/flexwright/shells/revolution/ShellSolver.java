@@ -125,7 +125,7 @@ final class ShellSolver {
   }
 
   double pressure() {
-    return loading.standing() + factor * loading.pressure();
+    return loading.pressureAt(factor);
   }
 
   /** Force left over, the negative of the slope of the potential. */
@@ -134,16 +134,16 @@ final class ShellSolver {
     for (int i = 0; i < out.length; i++) {
       out[i] = p * model.swept[i] - model.force[i];
     }
-    out[loading.at()] += loading.held() + factor * loading.force();
+    loading.addForces(factor, out);
     free(out);
   }
 
   /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
-      out[i] = loading.pressure() * model.swept[i];
+      out[i] = loading.perFactor() * model.swept[i];
     }
-    out[loading.at()] += loading.force();
+    loading.addPattern(out);
     free(out);
   }
 

@@ -81,7 +81,7 @@ final class ContactTest {
     ShellMesh mesh = Meshes.tube(middle, 10.0, 1.0, n);
     int[] held = IntStream.range(0, 2 * n + 2).map(i -> 3 * (i / 2) + 1 + i % 2).toArray();
     ShellModel model = new ShellModel(mesh, UNIT, 5, List.of(Obstacle.bore(Length.m(bore))));
-    ShellSolver s = new ShellSolver(model, Loading.ofPressure(), held);
+    ShellSolver s = new ShellSolver(model, Loading.pressure(3 * (n + 1)), held);
     assertThat(s.evaluate()).isTrue();
     double p = 0.2;
     PathFollower f = new PathFollower(s, () -> {});
@@ -107,7 +107,7 @@ final class ContactTest {
     int q = 3 * (n + 1);
     List<Obstacle> ball = List.of(Obstacle.ball(Length.m(3.0), Length.m(-13.2)));
     ShellModel model = new ShellModel(mesh, UNIT, 5, ball);
-    ShellSolver s = new ShellSolver(model, Loading.ofForce(q - 2), new int[] {0, 2, q - 3, q - 1});
+    ShellSolver s = new ShellSolver(model, Loading.force(q, q - 2), new int[] {0, 2, q - 3, q - 1});
     assertThat(s.evaluate()).isTrue();
     double start = s.x[q - 2];
     PathFollower f = new PathFollower(s, () -> {});

@@ -116,7 +116,7 @@ final class ContinuumTest {
     int[] held =
         Stream.of(low, high, axis, IntStream.of(q - 2)).flatMapToInt(s -> s).distinct().toArray();
     ShellSolver s =
-        new ShellSolver(new ShellModel(moving, UNIT, LAYERS), Loading.ofPressure(), held);
+        new ShellSolver(new ShellModel(moving, UNIT, LAYERS), Loading.pressure(q), held);
     assertThat(s.evaluate()).isTrue();
     Control control = new Control.Unknown(unknown < 0 ? q + unknown : unknown);
     PathFollower path = new PathFollower(s, () -> {});

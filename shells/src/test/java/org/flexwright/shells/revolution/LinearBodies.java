@@ -37,10 +37,10 @@ final class LinearBodies {
     if (guided) {
       held[outer.length] = 2;
     }
-    Loading load = pressed ? Loading.pressure(q) : Runs.forces(mesh, 1, 1.0);
-    if (pressed) {
-      load.force()[1] = Math.PI * bore * bore; // takes off the thrust on the plug in the bore
-    }
+    double[] force = new double[q];
+    force[1] =
+        pressed ? Math.PI * bore * bore : 1.0; // takes off the thrust on the plug in the bore
+    Loading load = new Loading(0.0, pressed ? 1.0 : 0.0, new double[q], force);
     return Math.abs(Runs.linear(mesh, load, held)[1]) * bending(wall);
   }
 

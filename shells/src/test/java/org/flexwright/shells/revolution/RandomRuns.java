@@ -154,7 +154,8 @@ final class RandomRuns {
   void one() {
     ShellMesh mesh = mesh();
     Counted law = new Counted(LAWS.get(random.nextInt(LAWS.size())));
-    Journey journey = new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law);
+    Journey journey =
+        new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law, List.of());
     List<Drive> legs = new ArrayList<>();
     int steps = 0;
     for (int i = 1 + random.nextInt(3); i > 0; i--) {

@@ -42,8 +42,9 @@ final class Runs {
     ShellSolver s = solver(mesh, YOUNG, load, held);
     double[] u = new double[s.x.length];
     for (int i = 0; i < u.length; i++) {
-      u[i] = load.pressure() * s.model().swept[i] + load.force()[i];
+      u[i] = load.perFactor() * s.model().swept[i];
     }
+    load.addPattern(u);
     for (int h : held) {
       u[h] = 0.0;
     }

@@ -44,7 +44,7 @@ final class ShellSolverTest {
       double middle = 0.5 * (10.0 + inner);
       int[] held = IntStream.range(0, 2 * n + 2).map(i -> 3 * (i / 2) + 1 + i % 2).toArray();
       ShellMesh mesh = Meshes.tube(middle, 10.0, 10.0 - inner, n);
-      ShellSolver s = solver(mesh, UNIT, Loading.ofPressure(), held);
+      ShellSolver s = solver(mesh, UNIT, Loading.pressure(3 * mesh.nodes()), held);
       double bore = 1.5 * inner;
       double to = Math.sqrt(bore * bore + middle * middle - inner * inner);
       assertThat(go(s, new Control.Unknown(0), to, 5).complete()).isTrue();
@@ -63,7 +63,7 @@ final class ShellSolverTest {
     int q = 3 * (n + 1);
     ShellMesh mesh = Meshes.sphere(middle, Math.PI, 10.0 - 10.0 * ratio, n);
     int[] held = {0, 2, q - 3, q - 1, 3 * (n / 2) + 1};
-    return solver(mesh, UNIT, Loading.ofPressure(), held);
+    return solver(mesh, UNIT, Loading.pressure(3 * mesh.nodes()), held);
   }
 
   private static double missed(double ratio, int n) {
@@ -117,7 +117,7 @@ final class ShellSolverTest {
   private static double sag(double a, double t, double load, int n) {
     int q = 3 * (n + 1);
     ShellSolver s =
-        solver(Meshes.disc(a, t, n), UNIT_YOUNG, Loading.ofPressure(), 0, 2, q - 3, q - 2, q - 1);
+        solver(Meshes.disc(a, t, n), UNIT_YOUNG, Loading.pressure(q), 0, 2, q - 3, q - 2, q - 1);
     assertThat(go(s, new Control.Load(), load, 1).complete()).isTrue();
     return -s.x[1];
   }
@@ -129,7 +129,7 @@ final class ShellSolverTest {
     int q = 3 * (n + 1);
     double wall = 0.002;
     ShellSolver s =
-        solver(Meshes.disc(1.0, wall, n), UNIT, Loading.ofPressure(), 0, 2, q - 3, q - 2);
+        solver(Meshes.disc(1.0, wall, n), UNIT, Loading.pressure(q), 0, 2, q - 3, q - 2);
     assertThat(go(s, new Control.Load(), -wall, 20).complete()).isTrue();
     assertThat(s.x[1]).isCloseTo(0.531214, within(0.001));
   }
@@ -138,7 +138,7 @@ final class ShellSolverTest {
   void workIsStoredAndAReturnedPathEndsAtRest() {
     ShellMesh mesh = Meshes.convolution(15.0, 6.0, 1.5, 0.8, 16);
     int q = 3 * mesh.nodes();
-    ShellSolver s = solver(mesh, UNIT, Loading.ofForce(q - 2), 1, 2, q - 1);
+    ShellSolver s = solver(mesh, UNIT, Loading.force(q, q - 2), 1, 2, q - 1);
     double start = s.x[q - 2];
     // Gauss quadrature of the force over re-solved states
     double end = start - 1.5;
@@ -163,7 +163,7 @@ final class ShellSolverTest {
   void aBowlSnapsThroughUnderTravel() {
     int n = 60;
     ShellMesh mesh = Meshes.straight(10.0, 3.0, 20.0, 0.0, 1.0, n);
-    ShellSolver s = solver(mesh, UNIT_YOUNG, Loading.ofForce(1), 3 * n + 1);
+    ShellSolver s = solver(mesh, UNIT_YOUNG, Loading.force(3 * (n + 1), 1), 3 * n + 1);
     List<Double> forces = new ArrayList<>();
     PathFollower f = new PathFollower(s, () -> forces.add(-s.factor));
     Termination end = f.follow(new Control.Unknown(1), -3.0, 30, "snap", RunControl.none());
@@ -177,7 +177,7 @@ final class ShellSolverTest {
   void aDeadLoadStopsAtItsLimitPoint() {
     int n = 60;
     ShellMesh mesh = Meshes.straight(10.0, 3.0, 20.0, 0.0, 1.0, n);
-    ShellSolver s = solver(mesh, UNIT_YOUNG, Loading.ofForce(1), 3 * n + 1);
+    ShellSolver s = solver(mesh, UNIT_YOUNG, Loading.force(3 * (n + 1), 1), 3 * n + 1);
     Termination end = go(s, new Control.Load(), -1.0, 20);
     assertThat(end.kind()).isEqualTo(Termination.Kind.LIMIT_POINT);
     assertThat(s.model().tangent.negative()).isZero();
