@@ -13,7 +13,13 @@ import org.flexwright.quantity.Length;
  */
 public sealed interface Obstacle {
 
-  /** Gap, its slopes by radius and height, and its curvatures rr, rz, zz. */
+  /**
+   * Gap, its slopes by radius and height, and its curvatures rr, rz, zz.
+   *
+   * @param r distance from the axis, metres
+   * @param z height, metres
+   * @param out six places
+   */
   void gap(double r, double z, double[] out);
 
   /**

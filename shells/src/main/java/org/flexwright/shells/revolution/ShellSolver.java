@@ -270,7 +270,7 @@ final class ShellSolver {
     if (control instanceof Control.Load || negative == 0) {
       return negative == 0;
     }
-    if (control instanceof Control.Volume && loading.pressure() != 0.0
+    if ((control instanceof Control.Volume && loading.pressure() != 0.0)
         || control instanceof Control.Unknown) {
       return negative == 1 && rate(control) < 0.0;
     }

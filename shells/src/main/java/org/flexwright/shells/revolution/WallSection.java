@@ -182,7 +182,7 @@ final class WallSection {
     if (a == E && b == R) {
       return y;
     }
-    if (a == E && b == Q || a == K && b == R) {
+    if ((a == E && b == Q) || (a == K && b == R)) {
       return -0.5 * y * y;
     }
     if (a == K && b == Q) {
