@@ -110,8 +110,7 @@ final class PathFollower {
     boolean watched = !(control instanceof Control.Load);
     double sign = watched ? Math.signum(solver.rate(control)) : 0.0;
     while (done < steps) {
-      run.progress(
-          new Progress(task, Math.min(1.0, Math.max(0.0, (at - start) / (target - start)))));
+      run.progress(new Progress(task, whole == 0.0 ? 0.0 : fraction(start, at, target)));
       if (run.stopRequested()) {
         return Termination.stopped(done + " of " + steps + " steps");
       }
@@ -139,6 +138,10 @@ final class PathFollower {
     }
     run.progress(new Progress(task, 1.0));
     return Termination.completed();
+  }
+
+  private static double fraction(double start, double at, double target) {
+    return Math.min(1.0, Math.max(0.0, (at - start) / (target - start)));
   }
 
   private boolean attempt(Control control, double next, double step) {
