@@ -46,7 +46,8 @@ public final class Step06LawsOnOneCurve {
       out.println(unseen + ": " + middle.nominal() + " at " + at);
       for (FitComparison.Entry entry : laws.entries()) {
         FittedLaw law = entry.fitted().orElseThrow();
-        out.println("  " + entry.family().name() + " " + unseen.mode().nominalStress(law.law(), at));
+        out.println(
+            "  " + entry.family().name() + " " + unseen.mode().nominalStress(law.law(), at));
         law.beyondData(unseen.mode(), at).ifPresent(c -> out.println("    " + c));
       }
     }

@@ -41,7 +41,8 @@ final class GradeSourcesTest {
   @Test
   void aDatasheetIsMetAtItsFigures() throws IOException {
     Brief brief = read(Briefs.scenario(), "/material", SHEET);
-    TestCurve.Point half = TestCurve.at(1.5, Deformation.UNIAXIAL.nominalStress(brief.grade().law(), 1.5));
+    TestCurve.Point half =
+        TestCurve.at(1.5, Deformation.UNIAXIAL.nominalStress(brief.grade().law(), 1.5));
     assertThat(half.nominal().mpa()).isEqualTo(7.0, within(1e-9));
     assertThat(brief.grade().secantModulus(0.01).mpa()).isEqualTo(60.0, within(1e-9));
     assertThat(brief.grade().strainAtBreak(false)).isEqualTo(5.0, within(1e-12));
@@ -100,7 +101,8 @@ final class GradeSourcesTest {
   void testPrintsCorrectAMeasuredCurve() throws IOException {
     double before = BriefReader.read(Briefs.measured()).grade().secantModulus(0.05).mpa();
     Brief brief =
-        read(Briefs.measured(), "/measured", "{\"modulus\": {\"ratio\": 0.9, \"within\": \"8 %\"}}");
+        read(
+            Briefs.measured(), "/measured", "{\"modulus\": {\"ratio\": 0.9, \"within\": \"8 %\"}}");
     assertThat(brief.grade().secantModulus(0.05).mpa()).isEqualTo(0.9 * before, within(1e-9));
     assertThat(brief.basis().words())
         .contains("test prints of the same process: every stress x 0.900, known x/ 1.08");

@@ -58,7 +58,8 @@ final class MeasuredBriefTest {
     for (int i = 0; i < rows.size(); i++) {
       String[] cells = rows.get(i).split(",", -1);
       TestCurve.Point point = curves.get(0).points().get(i);
-      assertThat(point.stretch()).isEqualTo(1.0 + Double.parseDouble(cells[0]) / 100.0, within(1e-12));
+      assertThat(point.stretch())
+          .isEqualTo(1.0 + Double.parseDouble(cells[0]) / 100.0, within(1e-12));
       assertThat(point.nominal().mpa()).isEqualTo(Double.parseDouble(cells[1]), within(1e-12));
     }
     assertThat(curves.get(1).points().get(5).stretch()).isEqualTo(1.4);
@@ -168,7 +169,8 @@ final class MeasuredBriefTest {
       }
       rank++;
     }
-    assertThat(lines.stream().skip(1).map(l -> String.join(",", List.of(l.split(",")).subList(0, 3))))
+    assertThat(
+            lines.stream().skip(1).map(l -> String.join(",", List.of(l.split(",")).subList(0, 3))))
         .containsExactlyElementsOf(wanted);
   }
 

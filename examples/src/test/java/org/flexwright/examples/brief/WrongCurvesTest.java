@@ -25,8 +25,7 @@ final class WrongCurvesTest {
   @BeforeEach
   void table() throws IOException {
     beside = Files.createDirectory(folder.resolve("beside"));
-    Files.copy(
-        Briefs.resource("invented-tension.csv"), beside.resolve("invented-tension.csv"));
+    Files.copy(Briefs.resource("invented-tension.csv"), beside.resolve("invented-tension.csv"));
   }
 
   @ParameterizedTest
@@ -158,7 +157,9 @@ final class WrongCurvesTest {
 
   @Test
   void hostileTablesAreRefused() throws IOException {
-    Files.write(beside.resolve("own.csv"), "strain_percent,stress_mpa\n\u00e9".getBytes(StandardCharsets.ISO_8859_1));
+    Files.write(
+        beside.resolve("own.csv"),
+        "strain_percent,stress_mpa\n\u00e9".getBytes(StandardCharsets.ISO_8859_1));
     refused(namingFile("\"own.csv\""), TABLE);
     Files.writeString(beside.resolve("own.csv"), "x".repeat(2000));
     refused(namingFile("\"own.csv\""), TABLE);

@@ -13,8 +13,7 @@ import org.flexwright.hardness.HardnessReading;
  * @param curves the measured curves, empty unless the grade was made from them
  * @param words what it rests on, in words; none for a hardness alone, which the grade itself names
  */
-public record Basis(
-    Optional<HardnessReading> reading, List<TestCurve> curves, List<String> words) {
+public record Basis(Optional<HardnessReading> reading, List<TestCurve> curves, List<String> words) {
 
   /** Keeps the lists from being changed. */
   public Basis {

@@ -21,7 +21,8 @@ final class CurvesReader {
 
   private static final int MOST_CURVES = 20;
   private static final int MOST_POINTS = 1000; // of all curves: fourteen laws are fitted to them
-  private static final String COLUMN = "the name of a column, or its position if there is no header";
+  private static final String COLUMN =
+      "the name of a column, or its position if there is no header";
   private static final Pattern LINE = Pattern.compile("line (\\d+) of .*");
 
   private CurvesReader() {}
@@ -120,8 +121,7 @@ final class CurvesReader {
         stress.oneOf("as", "nominal", "true").equals("true")
             ? StressMeasure.TRUE
             : StressMeasure.NOMINAL;
-    String unit =
-        stress.oneOf("unit", "Pa", "kPa", "MPa", "N/mm2", "bar", "psi", "kgf/cm2");
+    String unit = stress.oneOf("unit", "Pa", "kPa", "MPa", "N/mm2", "bar", "psi", "kgf/cm2");
     return format.strain(strainAs).stress(stressAs, unit);
   }
 

@@ -50,8 +50,7 @@ record GradeReader(
       service.words().forEach(w -> words.add("service of all parts: " + w));
     }
     boolean plain = material.reading().isPresent() && words.size() == 1;
-    Basis basis =
-        new Basis(material.reading(), material.curves(), plain ? List.of() : words);
+    Basis basis = new Basis(material.reading(), material.curves(), plain ? List.of() : words);
     return new GradeReader(basis, grade, walls, struts, life);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.flexwright.InvalidInputException;
 import org.flexwright.fit.TestCurve;
 import org.flexwright.grade.Datasheet;
@@ -27,13 +28,14 @@ record MaterialReader(
     String family = material.oneOf("family", "polyurethane", "rubber");
     boolean curves = material.has("curves");
     boolean sheet = material.has("datasheet");
-    if (curves && (sheet || material.has("hardness")) || sheet && material.has("hardness")) {
+    boolean hardness = material.has("hardness");
+    if (Stream.of(curves, sheet, hardness).filter(given -> given).count() > 1) {
       throw BriefException.at(
           material.path(),
           "has more than one of hardness, datasheet and curves",
           "one of them; a hardness inside the datasheet is compared with its figures");
     }
-    if (!curves && !sheet && !material.has("hardness")) {
+    if (!curves && !sheet && !hardness) {
       throw BriefException.at(
           material.path("hardness"), "is missing", READING + ", or a datasheet or curves instead");
     }
@@ -65,9 +67,7 @@ record MaterialReader(
     String name = name(material);
     List<TestCurve> curves = CurvesReader.read(material, beside);
     Grade grade =
-        made(
-            material.path("curves"),
-            () -> Grade.ofCurve(name, curves.toArray(TestCurve[]::new)));
+        made(material.path("curves"), () -> Grade.ofCurve(name, curves.toArray(TestCurve[]::new)));
     List<String> words = new ArrayList<>();
     curves.forEach(c -> words.add("measured curve " + c));
     words.add("the parts work with the uniaxial stress curve; the other curves test it");

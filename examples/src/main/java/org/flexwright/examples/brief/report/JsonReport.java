@@ -42,8 +42,7 @@ final class JsonReport {
     grade(root.putObject("grade"), answer);
     answer
         .laws()
-        .ifPresent(
-            l -> LawJson.write(root.putArray("laws"), answer.brief().basis().curves(), l));
+        .ifPresent(l -> LawJson.write(root.putArray("laws"), answer.brief().basis().curves(), l));
     ArrayNode parts = root.putArray("parts");
     answer.parts().forEach(p -> part(parts.addObject(), answer, p));
     ArrayNode plan = root.putArray("testPrintsFirst");

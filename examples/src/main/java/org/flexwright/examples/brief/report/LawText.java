@@ -46,7 +46,12 @@ final class LawText {
   /** Constants and remarks, a paragraph for each law. */
   List<String> paragraphs() {
     return rows.stream()
-        .map(r -> r.family() + ": " + r.constants() + (r.remarks().isEmpty() ? "" : " | " + r.remarks()))
+        .map(
+            r ->
+                r.family()
+                    + ": "
+                    + r.constants()
+                    + (r.remarks().isEmpty() ? "" : " | " + r.remarks()))
         .toList();
   }
 }

@@ -174,7 +174,8 @@ final class WindowPlot {
 
   private void mark(double px, double py, Verdict verdict) {
     switch (verdict) {
-      case MEETS -> svg.empty("circle", "cx", Pen.n(px), "cy", Pen.n(py), "r", Pen.n(MARK), "fill", INK);
+      case MEETS ->
+          svg.empty("circle", "cx", Pen.n(px), "cy", Pen.n(py), "r", Pen.n(MARK), "fill", INK);
       case NOT_DECIDABLE ->
           svg.empty(
               "path",
