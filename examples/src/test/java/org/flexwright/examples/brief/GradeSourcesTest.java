@@ -98,6 +98,22 @@ final class GradeSourcesTest {
   }
 
   @Test
+  void oneCurveIsSaidToBeUntested() throws IOException {
+    Brief brief =
+        read(
+            Briefs.measured(),
+            "/material/curves",
+            "[{\"name\": \"strip\", \"mode\": \"uniaxial\", \"strain\": {\"as\": \"strain\"},"
+                + " \"stress\": {\"as\": \"nominal\", \"unit\": \"kPa\"},"
+                + " \"points\": [[0.1, 500], [0.5, 1700]]}]");
+    assertThat(brief.basis().words())
+        .startsWith(
+            "measured curve strip, uniaxial, 2 points, stretch 1.1 to 1.5",
+            "the parts work with the uniaxial stress curve; no curve tests it in other"
+                + " deformations");
+  }
+
+  @Test
   void testPrintsCorrectAMeasuredCurve() throws IOException {
     double before = BriefReader.read(Briefs.measured()).grade().secantModulus(0.05).mpa();
     Brief brief =

@@ -13,6 +13,7 @@ import org.flexwright.grade.Grade;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.ShoreD;
+import org.flexwright.law.Deformation;
 
 /** Reads the material: by its hardness, by a datasheet or by measured curves. */
 record MaterialReader(
@@ -70,7 +71,10 @@ record MaterialReader(
         made(material.path("curves"), () -> Grade.ofCurve(name, curves.toArray(TestCurve[]::new)));
     List<String> words = new ArrayList<>();
     curves.forEach(c -> words.add("measured curve " + c));
-    words.add("the parts work with the uniaxial stress curve; the other curves test it");
+    boolean tested = curves.stream().anyMatch(c -> c.mode() != Deformation.UNIAXIAL);
+    words.add(
+        "the parts work with the uniaxial stress curve; "
+            + (tested ? "the other curves test it" : "no curve tests it in other deformations"));
     return new MaterialReader(family, grade, Optional.empty(), curves, words);
   }
 
