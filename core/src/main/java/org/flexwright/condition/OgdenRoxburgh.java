@@ -24,8 +24,8 @@ import org.flexwright.quantity.Pressure;
  * <p>JShell: {@code OgdenRoxburgh.of(2, mpa(0.5), 0.1, 1.1, source).loss(mpa(1))}
  *
  * @param r above 1: at least 1 - 1/r of the stress is left
- * @param m the energy over which the softening builds up, above 0
- * @param beta how this energy grows with the largest energy, not negative
+ * @param m the energy over which the softening builds up, 1e-3 to 1e12 Pa
+ * @param beta how this energy grows with the largest energy, 0 to 1e6
  * @param band how far the share may be off, at least 1
  * @param source where the constants come from
  */
@@ -35,16 +35,16 @@ public record OgdenRoxburgh(double r, Pressure m, double beta, double band, Sour
    * Refuses constants that make no sense.
    *
    * @param r above 1: at least 1 - 1/r of the stress is left
-   * @param m the energy over which the softening builds up, above 0
-   * @param beta how this energy grows with the largest energy, not negative
+   * @param m the energy over which the softening builds up, 1e-3 to 1e12 Pa
+   * @param beta how this energy grows with the largest energy, 0 to 1e6
    * @param band how far the share may be off, at least 1
    * @param source where the constants come from
    * @throws org.flexwright.InvalidInputException if one of them is out of its bounds
    */
   public OgdenRoxburgh {
     Require.that(r > 1.0 && Double.isFinite(r), "r of the softening", r, "finite and above 1", "");
-    Require.positive("m of the softening", m.pa(), "Pa");
-    Require.notNegative("beta of the softening", beta, "");
+    Require.between("m of the softening", m.pa(), 1e-3, 1e12, "Pa");
+    Require.between("beta of the softening", beta, 0.0, 1e6, "");
     Require.between("band of the softening", band, 1.0, 100.0, "");
   }
 
@@ -52,8 +52,8 @@ public record OgdenRoxburgh(double r, Pressure m, double beta, double band, Sour
    * From fitted constants.
    *
    * @param r above 1
-   * @param m above 0
-   * @param beta not negative
+   * @param m 1e-3 to 1e12 Pa
+   * @param beta 0 to 1e6
    * @param band how far the share may be off, at least 1
    * @param source the test
    * @return the law

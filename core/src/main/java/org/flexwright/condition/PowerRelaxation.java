@@ -29,7 +29,7 @@ import org.flexwright.internal.Text;
  * java.time.Duration.ofDays(1), source).creep(java.time.Duration.ofHours(1))}
  *
  * @param exponent n, above 0 and below 1
- * @param plusMinus half the band of n, not negative
+ * @param plusMinus half the band of n, 0 to 1
  * @param times the times it was measured over, in seconds
  * @param notes what must be said whenever it is used
  * @param source where n comes from
@@ -46,6 +46,8 @@ public record PowerRelaxation(
   // strains of a tenth at these rates
   private static final double FIRST = 0.1 / 16.0;
   private static final double LAST = 0.1 / 0.006;
+  private static final double SHORTEST = 1e-8;
+  private static final double LONGEST = 1e17;
   // of a sum with one term a decade, by comparison with the power itself for n 0.01 to 0.9
   private static final double SERIES_ERROR = 1.0 / 9.0;
 
@@ -53,11 +55,11 @@ public record PowerRelaxation(
    * Refuses exponents that are no relaxation.
    *
    * @param exponent n, above 0 and below 1
-   * @param plusMinus half the band of n, not negative
+   * @param plusMinus half the band of n, 0 to 1
    * @param times the times it was measured over, in seconds
    * @param notes what must be said whenever it is used
    * @param source where n comes from
-   * @throws org.flexwright.InvalidInputException if n is outside 0 to 1 or its band negative
+   * @throws org.flexwright.InvalidInputException if n or its band is outside 0 to 1
    */
   public PowerRelaxation {
     Require.that(
@@ -66,7 +68,7 @@ public record PowerRelaxation(
         Text.number(exponent),
         "above 0 and below 1",
         "elastomers have 0.01 to 0.15");
-    Require.notNegative("half band of the relaxation exponent", plusMinus, "");
+    Require.between("half band of the relaxation exponent", plusMinus, 0.0, 1.0, "");
     notes = List.copyOf(notes);
   }
 
@@ -138,13 +140,16 @@ public record PowerRelaxation(
    * 10)^-n/Gamma(1 + n), as what never relaxes. Between both times it is off by less than n/9: 0.8
    * % for n 0.1.
    *
-   * @param from the first time it is wanted for
-   * @param to the last time it is wanted for
+   * @param from the first time it is wanted for, at least 10 ns
+   * @param to the last time it is wanted for, at most 1e17 s
    * @return the series, its band that of this law over the whole span and of the conversion
-   * @throws org.flexwright.InvalidInputException if the times do not rise or are not positive
+   * @throws org.flexwright.InvalidInputException if the times do not rise or are not within these
    */
   public PronyRelaxation prony(Duration from, Duration to) {
     ValidityRange span = Times.range("series of a power law", from, to, source);
+    // a decade beyond either end must still be a duration
+    Require.between("first time of the series", span.low(), SHORTEST, LONGEST, "s");
+    Require.between("last time of the series", span.high(), SHORTEST, LONGEST, "s");
     int low = (int) Math.floor(Math.log10(span.low()) + 1e-9) - 1;
     int high = (int) Math.ceil(Math.log10(span.high()) - 1e-9) + 1;
     double[] tau = new double[high - low + 1];

@@ -12,7 +12,7 @@ record ShiftedModulus(Relaxation law, TimeShift shift, Temperature measuredAt, d
     implements TemperatureLaw {
 
   private double reduced(Temperature t, double share) {
-    return time / Math.exp(share * shift.log(measuredAt, t));
+    return time / Math.pow(ShiftedRelaxation.factor(shift.log(measuredAt, t)), share);
   }
 
   private double ratio(Temperature from, Temperature to, double share) {

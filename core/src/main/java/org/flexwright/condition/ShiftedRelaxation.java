@@ -4,14 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
+import org.flexwright.internal.Require;
 import org.flexwright.quantity.Temperature;
 
 /** A relaxation at another temperature: g(t/a), G a times that of t/a. */
 record ShiftedRelaxation(Relaxation law, TimeShift shift, Temperature measuredAt, Temperature at)
     implements Relaxation {
 
+  // beyond a hundred decades of time no number is left
+  private static final double MOST = 230.0;
+
+  /** The shift factor of a logarithm. */
+  static double factor(double log) {
+    return Math.exp(Require.between("logarithm of the shift of time", log, -MOST, MOST, ""));
+  }
+
   private double factor() {
-    return Math.exp(shift.log(measuredAt, at));
+    return factor(shift.log(measuredAt, at));
   }
 
   @Override
@@ -28,7 +37,7 @@ record ShiftedRelaxation(Relaxation law, TimeShift shift, Temperature measuredAt
   @Override
   public double band(double from, double to) {
     double log = shift.log(measuredAt, at);
-    double a = Math.exp(log);
+    double a = factor(log);
     double here = law.at(to / a) / law.at(from / a);
     double off = 0.0;
     for (int side = -1; side <= 1; side += 2) {

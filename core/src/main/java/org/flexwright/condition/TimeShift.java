@@ -59,7 +59,8 @@ public interface TimeShift {
    * @param law the relaxation as measured
    * @param from the temperature at which it was measured
    * @param to the temperature asked for
-   * @return the relaxation there, its band wider by that of the shift
+   * @return the relaxation there, its band wider by that of the shift; a shift of more than a
+   *     hundred decades of time is refused when it is asked
    */
   default Relaxation shift(Relaxation law, Temperature from, Temperature to) {
     return new ShiftedRelaxation(law, this, from, to);

@@ -195,9 +195,9 @@ public record CurveFormat(
         Optional.of(column));
   }
 
-  /** The nominal stress of a value. */
-  Pressure nominal(double value, double stretch) {
-    return Pressure.pa(stress.nominal(value, stretch) * pascals(unit));
+  /** The nominal stress of a value in pascals. */
+  double nominal(double value, double stretch) {
+    return stress.nominal(value, stretch) * pascals(unit);
   }
 
   /**

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.flexwright.InvalidInputException;
 import org.flexwright.internal.Text;
 import org.flexwright.law.Deformation;
+import org.flexwright.quantity.Pressure;
 
 /** Reads one table of test curves. Never holds more of a hostile file than its limits allow. */
 final class CurveReader {
@@ -72,7 +73,9 @@ final class CurveReader {
         c = in.read();
       }
     }
-    finish(text);
+    if (text.length() > 0) {
+      finish(text);
+    }
     if (curves.isEmpty()) {
       throw new InvalidInputException("table " + name, "without a point", "at least one point", "");
     }
@@ -175,13 +178,25 @@ final class CurveReader {
           "a deformation of a stretch above 0",
           "check how the deformation is given; it is read as " + format.strain());
     }
-    double stress = number(cells.get(stressAt), format.stressColumn());
+    Pressure stress = nominal(cells.get(stressAt), stretch);
     Deformation mode = modeAt < 0 ? format.mode() : mode(cells.get(modeAt));
     String word = mode.name().toLowerCase(Locale.ROOT);
     String label = curveAt < 0 ? name + (modeAt < 0 ? "" : " " + word) : cells.get(curveAt);
     Curve curve = curves.computeIfAbsent(label + '\n' + word, k -> new Curve(label, mode));
     order(curve, stretch, cells.get(strainAt));
-    curve.points.add(TestCurve.at(stretch, format.nominal(stress, stretch)));
+    curve.points.add(TestCurve.at(stretch, stress));
+  }
+
+  private Pressure nominal(String cell, double stretch) {
+    double pascals = format.nominal(number(cell, format.stressColumn()), stretch);
+    if (!Double.isFinite(pascals)) {
+      throw refuse(
+          where(format.stressColumn()),
+          quoted(cell),
+          "a stress below 1.8e308 Pa",
+          "check the unit");
+    }
+    return Pressure.pa(pascals);
   }
 
   private void order(Curve curve, double stretch, String text) {

@@ -167,7 +167,7 @@ final class FitData {
     for (int i = first[c]; i < first[c + 1]; i++) {
       double off = modelled[i] - stress[i];
       square += off * off;
-      relative += off * off / (floored[i] * floored[i]);
+      relative += off / floored[i] * (off / floored[i]);
       worst = Math.max(worst, Math.abs(off) / floored[i]);
     }
     int count = first[c + 1] - first[c];

@@ -15,6 +15,26 @@ import org.flexwright.law.StretchRange;
 public record LawInData(StrainEnergy of, StretchRange range) implements StrainEnergy {
 
   /**
+   * Keeps the common part of the range of the law and that of the data: data never widen a law.
+   *
+   * @param of the law
+   * @param range the stretches of the data
+   */
+  public LawInData {
+    StretchRange own = of.range();
+    boolean low = own.low() > range.low();
+    boolean high = own.high() < range.high();
+    if (low || high) {
+      range =
+          new StretchRange(
+              low ? own.low() : range.low(),
+              high ? own.high() : range.high(),
+              range.reason() + "; law: " + own.reason(),
+              range.source());
+    }
+  }
+
+  /**
    * The law with the common part of its own range and that of the data.
    *
    * @param law the law
@@ -22,14 +42,7 @@ public record LawInData(StrainEnergy of, StretchRange range) implements StrainEn
    * @return the law, ending at its data
    */
   public static LawInData of(StrainEnergy law, StretchRange data) {
-    StretchRange own = law.range();
-    boolean low = own.low() > data.low();
-    boolean high = own.high() < data.high();
-    String reason = low || high ? data.reason() + "; law: " + own.reason() : data.reason();
-    return new LawInData(
-        law,
-        new StretchRange(
-            low ? own.low() : data.low(), high ? own.high() : data.high(), reason, data.source()));
+    return new LawInData(law, data);
   }
 
   @Override

@@ -1,5 +1,7 @@
 package org.flexwright.grade;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -9,12 +11,12 @@ import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.fit.FittedLaw;
 import org.flexwright.fit.TestCurve;
 import org.flexwright.hardness.HardnessReading;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.law.Deformation;
-import org.flexwright.law.HenckyCurve;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Density;
 import org.flexwright.quantity.Length;
@@ -56,7 +58,9 @@ public final class Grade {
     generic = b.generic;
     sources = List.copyOf(b.sources);
     caveats = List.copyOf(b.caveats);
-    tested = Set.copyOf(b.tested);
+    Set<Deformation> inOrder = EnumSet.noneOf(Deformation.class);
+    inOrder.addAll(b.tested);
+    tested = Collections.unmodifiableSet(inOrder); // unlike Set.copyOf always in the same order
   }
 
   private Grade with(Consumer<GradeBuilder> change) {
@@ -127,7 +131,7 @@ public final class Grade {
   }
 
   /**
-   * A grade from a law of the user's own.
+   * A grade from a law of the user's own; for a law that was fitted see {@link #ofFit}.
    *
    * @param name a name for tables
    * @param law the law, see {@link org.flexwright.law.LawCheck}
@@ -135,6 +139,18 @@ public final class Grade {
    */
   public static Grade ofLaw(String name, StrainEnergy law) {
     return new Grade(new GradeBuilder(name, law));
+  }
+
+  /**
+   * A grade from a fitted law: it ends at its data, knows in which deformations it was tested and
+   * carries the caveats of the fit.
+   *
+   * @param name a name for tables
+   * @param fitted the law with its evidence
+   * @return the grade, its modulus within x/ 1.1 joined with the rms of the worst curve
+   */
+  public static Grade ofFit(String name, FittedLaw fitted) {
+    return new Grade(GradeBuilder.ofFit(name, fitted));
   }
 
   /**
@@ -324,20 +340,12 @@ public final class Grade {
   }
 
   /**
-   * The secant modulus of the uniaxial curve, s(e)/e.
+   * {@return the secant modulus of the uniaxial curve, s(e)/e}
    *
    * @param strain Hencky strain, not negative; zero gives the modulus at rest
-   * @return the secant modulus
    */
   public Pressure secantModulus(double strain) {
-    Require.notNegative("strain", strain, "");
-    if (law instanceof HenckyCurve curve) {
-      return Pressure.pa(curve.secant(strain));
-    }
-    if (strain < 1e-9) {
-      return Pressure.pa(law.youngModulus());
-    }
-    return Deformation.UNIAXIAL.trueStress(law, Math.exp(strain)).times(1.0 / strain);
+    return GradeFigures.secantModulus(law, strain);
   }
 
   /** {@return Young's modulus at rest} */
@@ -346,20 +354,18 @@ public final class Grade {
   }
 
   /**
-   * The secant modulus with the band of the modulus factor.
+   * {@return the secant modulus with the band of the modulus factor}
    *
    * @param strain Hencky strain, not negative
-   * @return the estimate
    */
   public Estimate<Pressure> modulusAt(double strain) {
     return GradeFigures.modulusAt(this, strain);
   }
 
   /**
-   * The strain at break in the layers or across them.
+   * {@return the strain at break, elongation over length: 5 means 500 %}
    *
    * @param acrossLayers whether the strain pulls layers apart
-   * @return elongation over length: 5 means 500 %
    */
   public double strainAtBreak(boolean acrossLayers) {
     return acrossLayers ? strainAtBreak * process.acrossLayers() : strainAtBreak;

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.flexwright.condition.Condition;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
 import org.flexwright.evidence.Source;
+import org.flexwright.fit.CurveError;
+import org.flexwright.fit.FittedLaw;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.law.Deformation;
@@ -62,6 +65,25 @@ final class GradeBuilder {
     sources = new ArrayList<>(g.sources());
     caveats = new ArrayList<>(g.caveats());
     tested.addAll(g.tested());
+  }
+
+  /** From a fit: nothing of its evidence is lost. */
+  static GradeBuilder ofFit(String name, FittedLaw fitted) {
+    GradeBuilder b = new GradeBuilder(name, fitted.inData());
+    double rms = fitted.errors().stream().mapToDouble(CurveError::relative).max().orElse(0.0);
+    double test = Math.log(MeasuredCurve.TEST) / Factors.COVERAGE;
+    b.factors = b.factors.with(Factor.MODULUS, Math.hypot(test, Math.log1p(rms)));
+    fitted.errors().forEach(e -> b.tested.add(e.mode()));
+    b.sources.add(
+        Source.derived(
+            "least squares on the test curves "
+                + fitted.errors().stream()
+                    .map(CurveError::curve)
+                    .distinct()
+                    .collect(Collectors.joining(", "))));
+    b.caveats.addAll(fitted.caveats());
+    b.caveats.add(breakAssumed(b.strainAtBreak));
+    return b;
   }
 
   /** Under a condition: its law, its band joined with that of the modulus, its words. */

@@ -3,7 +3,11 @@ package org.flexwright.grade;
 import org.flexwright.evidence.Estimate;
 import org.flexwright.evidence.Factor;
 import org.flexwright.evidence.Factors;
+import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
+import org.flexwright.law.Deformation;
+import org.flexwright.law.HenckyCurve;
+import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 
@@ -13,6 +17,17 @@ final class GradeFigures {
   private static final double MOST_SIGMA = 3.0;
 
   private GradeFigures() {}
+
+  static Pressure secantModulus(StrainEnergy law, double strain) {
+    Require.notNegative("strain", strain, "");
+    if (law instanceof HenckyCurve curve) {
+      return Pressure.pa(curve.secant(strain));
+    }
+    if (strain < 1e-9) {
+      return Pressure.pa(law.youngModulus());
+    }
+    return Deformation.UNIAXIAL.trueStress(law, Math.exp(strain)).times(1.0 / strain);
+  }
 
   static Estimate<Pressure> modulusAt(Grade grade, double strain) {
     Pressure nominal = grade.secantModulus(strain);

@@ -31,6 +31,7 @@ final class ModeCheck {
   private static final double STIFFEST = 2.0;
   private static final double JUDGED = 1.5;
   private static final int SAMPLES = 24;
+  private static final double LEAST_END = 1.0 + 1e-9;
 
   private static final String NAME = "law of the grade";
   private static final Source SOURCE =
@@ -112,16 +113,36 @@ final class ModeCheck {
       return 1.0;
     }
     double share = mode == Deformation.PLANAR ? 2.0 / Math.sqrt(3.0) : 1.0;
-    double curve = share * Deformation.UNIAXIAL.trueStress(law, Math.exp(e)).pa();
-    return Math.abs(mode.trueStress(law, stretch).pa()) / curve;
+    double curve = share * trueStress(law, Deformation.UNIAXIAL.stretches(Math.exp(e)));
+    double own = trueStress(law, mode.stretches(stretch));
+    // tension locks before inflation: the law is not on the stiff side; both locked are outside
+    return Double.isFinite(curve) && Double.isFinite(own) ? Math.abs(own) / curve : 0.0;
+  }
+
+  /** The true stress of the first direction, the third free; not finite at locking. */
+  private static double trueStress(StrainEnergy law, double[] l) {
+    double[] g = new double[3];
+    law.gradient(l[0], l[1], l[2], g);
+    return l[0] * g[0] - l[2] * g[2];
   }
 
   /** The law sampled in a deformation, every principal stretch within its range. */
   static TestCurve sampled(Grade grade, Deformation mode) {
     StretchRange range = grade.law().range();
-    double thin = mode == Deformation.PLANAR ? 1.0 / range.low() : 1.0 / Math.sqrt(range.low());
-    double end = mode == Deformation.UNIAXIAL ? range.high() : Math.min(range.high(), thin);
-    end = Math.min(end, 1.0 + grade.strainAtBreak(false));
+    // the stretch at which the thinnest direction leaves the range
+    double thin =
+        switch (mode) {
+          case UNIAXIAL -> Math.pow(range.low(), -2.0);
+          case EQUIBIAXIAL -> Math.pow(range.low(), -0.5);
+          case PLANAR -> 1.0 / range.low();
+        };
+    double end = Math.min(Math.min(range.high(), thin), 1.0 + grade.strainAtBreak(false));
+    Require.that(
+        end > LEAST_END,
+        "greatest stretch of " + grade.name() + " in " + word(mode),
+        Text.number(end),
+        "above 1",
+        "the law or the strain at break leaves no curve");
     List<TestCurve.Point> points = new ArrayList<>();
     for (int i = 1; i <= SAMPLES; i++) {
       double stretch = i == SAMPLES ? end : Math.pow(end, (double) i / SAMPLES);

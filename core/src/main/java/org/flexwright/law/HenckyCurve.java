@@ -58,6 +58,8 @@ public final class HenckyCurve implements StrainEnergy {
     for (int i = 1; i < n; i++) {
       energyAt[i] = energyAt[i - 1] + integral(i - 1, strain[i]);
     }
+    Require.positive("modulus at rest of the stress curve", young, "Pa");
+    Require.positive("energy under the stress curve", energyAt[n - 1], "Pa");
   }
 
   /**

@@ -17,10 +17,12 @@ public record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy 
    *
    * @param of the law
    * @param factor the number, above 0
-   * @throws org.flexwright.InvalidInputException if the factor is not above 0
+   * @throws org.flexwright.InvalidInputException if the factor is not above 0, or so far from 1
+   *     that no modulus is left
    */
   public ScaledLaw {
     Require.positive("stress factor", factor, "");
+    Require.positive("shear modulus times the factor", factor * of.shearModulus(), "Pa");
   }
 
   @Override

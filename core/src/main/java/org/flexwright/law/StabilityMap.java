@@ -57,12 +57,13 @@ public record StabilityMap(String law, List<Double> stretches, List<List<State>>
    * @param law the law in one line
    * @param stretches the stretches of both directions, rising
    * @param rows the states, a row for each first stretch
-   * @throws InvalidInputException if a row is missing or is of another length
+   * @throws InvalidInputException if there is no stretch, or a row is missing or of another length
    */
   public StabilityMap {
     stretches = List.copyOf(stretches);
     rows = rows.stream().map(List::copyOf).toList();
     int count = stretches.size();
+    Require.atLeast("stretches of the map", count, 1);
     Require.that(
         rows.size() == count && rows.stream().allMatch(row -> row.size() == count),
         "rows of the map",

@@ -19,6 +19,7 @@ final class StateStiffness {
   private double a;
   private double b;
   private double c;
+  private double determinant;
 
   StateStiffness(StrainEnergy law) {
     this.law = law;
@@ -41,13 +42,14 @@ final class StateStiffness {
    */
   double drucker() {
     project();
-    return least(a, b, c) / (2.0 * shear);
+    double half = 0.5 * (a + b) + Math.hypot(0.5 * (a - b), c);
+    // the difference of half the trace and the root would lose the digits of a small one
+    return (half > 0.0 ? determinant / half : least(a, b, c)) / (2.0 * shear);
   }
 
   /** Zero where {@link #drucker} first is, but smooth where the two eigenvalues cross. */
   double smoothDrucker() {
     project();
-    double determinant = a * b - c * c;
     return a + b > 0.0 ? determinant / ((a + b) * shear) : least(a, b, c) / (2.0 * shear);
   }
 
@@ -61,6 +63,17 @@ final class StateStiffness {
     a = 0.5 * (d11 + d22) - d12;
     b = (d11 + d22 + 4.0 * d33 + 2.0 * d12 - 4.0 * (d13 + d23)) / 6.0;
     c = (d11 - d22 - 2.0 * (d13 - d23)) / ROOT12;
+    // a b - c^2 by minors: sums of positive numbers where no second derivative is mixed
+    determinant =
+        (minor(d11, d22, d33, d12, d13, d23)
+                + minor(d22, d33, d11, d23, d12, d13)
+                + minor(d33, d11, d22, d13, d23, d12))
+            / 3.0;
+  }
+
+  /** The minor of i, j and the cofactor of i, j twice, of a symmetric matrix. */
+  private static double minor(double ii, double jj, double kk, double ij, double ik, double jk) {
+    return ii * jj - ij * ij + 2.0 * (ik * jk - ij * kk);
   }
 
   /** The least eigenvalue of dP_i/dl_j of two loaded directions, over 2 G. */

@@ -158,4 +158,22 @@ class CurveFormatTest {
       assertThat(refused.sentence()).containsPattern("^(line \\d+ of x|table x)");
     }
   }
+
+  /** As many lines as are allowed, with and without a line end behind the last. */
+  @Test
+  void theLastLineMayEnd() {
+    String points = "1.5,1\n2,2";
+    String full = "\n".repeat(CurveReader.MOST_LINES - 2) + points;
+    CurveFormat format = CurveFormat.positions(1, 2);
+    assertThat(format.read("t", full)).hasSize(1);
+    assertThat(format.read("t", full + "\n")).hasSize(1);
+    assertThatThrownBy(() -> format.read("t", "\n" + full + "\n"))
+        .hasMessageContaining("up to 100000");
+  }
+
+  @Test
+  void aStressBeyondAllNumbersIsRefusedByItsLine() {
+    assertThatThrownBy(() -> CurveFormat.positions(1, 2).read("t", "1.5,1\n2,1e305"))
+        .hasMessageStartingWith("line 2 of t, column 2 is \"1e305\"");
+  }
 }

@@ -139,4 +139,19 @@ class FitStatisticsTest {
             .getValue();
     assertThat(network.objective()).isCloseTo(trusted, within(1e-9));
   }
+
+  /** A floor whose square is below all numbers, under a point of rest. */
+  @Test
+  void aTinyFloorGivesNumbers() {
+    TestCurve curve =
+        TestCurve.of(
+            "c",
+            Deformation.UNIAXIAL,
+            List.of(
+                TestCurve.at(1, Pressure.pa(0)),
+                TestCurve.at(1.5, Pressure.pa(1.1)),
+                TestCurve.at(2, Pressure.pa(1.7))));
+    FittedLaw fitted = LawFit.of(LawFamilies.NEO_HOOKEAN).floor(1e-300).fit(List.of(curve));
+    assertThat(fitted.errors().get(0).relative()).isBetween(0.0, 0.1);
+  }
 }

@@ -9,8 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.flexwright.InvalidInputException;
+import org.flexwright.evidence.Source;
 import org.flexwright.law.Deformation;
 import org.flexwright.law.LawFamily;
+import org.flexwright.law.StretchRange;
+import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.LawFamilies;
 import org.flexwright.law.classical.MooneyRivlin;
 import org.flexwright.run.Progress;
@@ -247,5 +250,15 @@ class FitTest {
     FittedLaw fitted = MOONEY.fit(Measured.treloar());
     double expected = 53 * Math.log(fitted.objective() / 53) + 6.0 + 24.0 / 49;
     assertThat(fitted.aicc().orElseThrow()).isCloseTo(expected, within(1e-12));
+  }
+
+  @Test
+  void dataNeverWidenALaw() {
+    Gent law = Gent.of(mpa(0.3), 10);
+    Source source = Source.assumption("test");
+    LawInData wide = new LawInData(law, new StretchRange(1e-9, 100, "data", source));
+    assertThat(wide.range().high()).isEqualTo(law.range().high());
+    assertThat(wide.range().low()).isEqualTo(law.range().low());
+    assertThat(new LawInData(law, wide.range())).isEqualTo(wide);
   }
 }

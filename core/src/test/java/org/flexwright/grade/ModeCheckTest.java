@@ -18,6 +18,7 @@ import org.flexwright.hardness.ShoreA;
 import org.flexwright.hardness.ShoreD;
 import org.flexwright.internal.Text;
 import org.flexwright.law.Deformation;
+import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.LawFamilies;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.law.classical.Ogden;
@@ -142,5 +143,48 @@ final class ModeCheckTest {
     assertThat(best.inData().range().high()).isCloseTo(4.0, within(1e-12));
     // no classical law of these follows a curve that yields: its modulus at rest is far below
     assertThat(best.law().youngModulus() / sheet.law().youngModulus()).isLessThan(0.7);
+  }
+
+  /**
+   * Inflation to 4 has the equivalent strain of a tension of 16, at which this law locks; that says
+   * nothing against its inflation, which is inside its range.
+   */
+  @Test
+  void aLawThatLocksInTensionFirstIsNotRefused() {
+    Grade gent = Grade.ofLaw("g", Gent.of(Pressure.mpa(0.27), 85));
+    for (Grade each : List.of(gent, gent.tested(Set.of(Deformation.UNIAXIAL)))) {
+      assertThat(each.caveatsIn(Deformation.EQUIBIAXIAL, 4)).isEmpty();
+      assertThat(each.caveatsIn(Deformation.PLANAR, 6.4)).isEmpty();
+      assertThat(each.caveatsIn(Deformation.EQUIBIAXIAL, 10)).hasSize(1);
+    }
+    Grade early = Grade.ofLaw("g", Gent.of(Pressure.mpa(0.27), 1));
+    assertThat(early.tested(Set.of(Deformation.UNIAXIAL)).caveatsIn(Deformation.EQUIBIAXIAL, 1.05))
+        .isEmpty();
+  }
+
+  /** A fit to tension alone with a negative power, through the door of a fit. */
+  @Test
+  void aFittedLawKnowsItsTests() {
+    TestCurve tension = Grade.ofLaw("o", TENSION_ONLY).curve(Deformation.UNIAXIAL);
+    FittedLaw fitted = LawFit.of(LawFamilies.ogden(1)).bounded(false).fit(List.of(tension));
+    Grade grade = Grade.ofFit("o", fitted);
+    assertThat(fitted.value("alpha1")).isCloseTo(-3.581, within(1e-3));
+    assertThat(grade.tested()).containsExactly(Deformation.UNIAXIAL);
+    assertThat(grade.caveats()).containsAll(fitted.caveats());
+    assertThat(grade.law()).isEqualTo(fitted.inData());
+    assertThat(grade.materialFactors().sigma(Factor.MODULUS))
+        .isCloseTo(0.5 * Math.log(1.1), within(1e-6));
+    assertThatThrownBy(() -> grade.caveatsIn(Deformation.EQUIBIAXIAL, 1.2))
+        .hasMessageContaining("tested in uniaxial alone");
+    assertThat(GradeText.of().read(GradeText.of().write(grade)).law()).isEqualTo(grade.law());
+  }
+
+  @Test
+  void testedDeformationsKeepTheirOrder() {
+    Grade grade = Grade.ofLaw("g", NeoHookean.of(Pressure.mpa(1)));
+    Set<Deformation> in = grade.tested(Set.of(Deformation.values())).tested();
+    assertThat(in).containsExactly(Deformation.values());
+    assertThatThrownBy(() -> in.remove(Deformation.PLANAR))
+        .isInstanceOf(UnsupportedOperationException.class);
   }
 }

@@ -28,7 +28,7 @@ import org.flexwright.quantity.Pressure;
  *
  * @param crosslinks Gc, not negative
  * @param tubes Ge, not negative, not zero together with Gc
- * @param beta the release of the tubes, above 0
+ * @param beta the release of the tubes, 0.001 to 20
  * @param delta how short the chains are, from 0 to below sqrt(1/2)
  */
 public record ExtendedTube(Pressure crosslinks, Pressure tubes, double beta, double delta)
@@ -37,6 +37,11 @@ public record ExtendedTube(Pressure crosslinks, Pressure tubes, double beta, dou
   private static final double USUAL_BETA = 0.2;
   private static final double USUAL_DELTA = 0.1;
   private static final double MOST_DELTA = 0.7071;
+  // the slopes of the second term go as 1/beta and cancel: below, they would lose their digits
+  private static final double LEAST_BETA = 1e-3;
+  private static final double MOST_BETA = 20.0;
+  // locks at a stretch of 1e8: nothing of the chains is left to tell it from 0
+  private static final double LEAST_DELTA = 1e-8;
   private static final Source SOURCE =
       Source.memory("Kaliske and Heinrich 1999, Rubber Chem. Technol. 72");
   private static final StretchRange EVERYWHERE =
@@ -47,17 +52,19 @@ public record ExtendedTube(Pressure crosslinks, Pressure tubes, double beta, dou
    *
    * @param crosslinks Gc, not negative
    * @param tubes Ge, not negative, not zero together with Gc
-   * @param beta the release of the tubes, above 0
+   * @param beta the release of the tubes, 0.001 to 20
    * @param delta how short the chains are, from 0 to below sqrt(1/2)
    * @throws org.flexwright.InvalidInputException if a modulus is negative or both are zero, beta is
-   *     not above 0 or delta outside 0 to 0.7071
+   *     outside 0.001 to 20 or delta outside 0 to 0.7071
    */
   public ExtendedTube {
     Require.notNegative("modulus Gc of the crosslinks", crosslinks.pa(), "Pa");
     Require.notNegative("modulus Ge of the tubes", tubes.pa(), "Pa");
     Require.positive("Gc + Ge", crosslinks.pa() + tubes.pa(), "Pa");
-    Require.positive("beta", beta, "");
+    Require.between("beta", beta, LEAST_BETA, MOST_BETA, "");
     Require.between("delta", delta, 0.0, MOST_DELTA, "");
+    Require.that(
+        delta == 0.0 || delta >= LEAST_DELTA, "delta", delta, "0, or 1e-8 to 0.7071", "take 0");
   }
 
   /**
@@ -74,7 +81,7 @@ public record ExtendedTube(Pressure crosslinks, Pressure tubes, double beta, dou
   /**
    * This law with another release of the tubes.
    *
-   * @param value beta, above 0
+   * @param value beta, 0.001 to 20
    * @return the new law
    */
   public ExtendedTube beta(double value) {

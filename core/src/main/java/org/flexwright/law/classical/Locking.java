@@ -23,7 +23,9 @@ final class Locking {
     if (Double.isInfinite(excess)) {
       return excess;
     }
-    // I1 is above the largest squared stretch, so the root lies below this end
+    // I1 is above the largest squared stretch, so the root lies below this end; a hair more for
+    // what
+    // rounding takes from the square
     return new BrentSolver(1e-14, 1e-300)
         .solve(
             ITERATIONS,
@@ -32,7 +34,7 @@ final class Locking {
               return Invariants.first(l[0], l[1], l[2]) - excess;
             },
             1.0,
-            Math.sqrt(excess + 3.0));
+            Math.sqrt(excess + 3.0) * (1.0 + 1e-15));
   }
 
   /** The range to a value of I1 - 3 in the worst deformation, which is inflation. */

@@ -28,8 +28,18 @@ final class Briefs {
   record Outcome(int code, String text) {}
 
   static Path scenario() {
+    return resource("bottling-line.json");
+  }
+
+  /** The scenario with measured curves and conditions of service. */
+  static Path measured() {
+    return resource("bottling-line-curves.json");
+  }
+
+  static Path resource(String name) {
     return BuildFolders.root()
-        .resolve("examples/src/main/resources/org/flexwright/examples/brief/bottling-line.json");
+        .resolve("examples/src/main/resources/org/flexwright/examples/brief")
+        .resolve(name);
   }
 
   static Outcome run(Path brief, Path folder) {
@@ -41,8 +51,12 @@ final class Briefs {
 
   /** The scenario with one entry replaced, or taken out if the new value is empty. */
   static String with(String pointer, String value) {
+    return with(scenario(), pointer, value);
+  }
+
+  static String with(Path brief, String pointer, String value) {
     try {
-      JsonNode tree = JSON.readTree(Files.readAllBytes(scenario()));
+      JsonNode tree = JSON.readTree(Files.readAllBytes(brief));
       int cut = pointer.lastIndexOf('/');
       ObjectNode parent = (ObjectNode) tree.at(pointer.substring(0, cut));
       String name = pointer.substring(cut + 1);

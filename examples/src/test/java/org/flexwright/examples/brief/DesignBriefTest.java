@@ -115,6 +115,8 @@ final class DesignBriefTest {
     assertThat(json.at("/parts/1/answers/0/best/load/unit").textValue()).isEqualTo("Pa");
     assertThat(json.at("/testPrintsFirst/0/parts")).hasSize(3);
     assertThat(json.at("/cautions").size()).isGreaterThanOrEqualTo(3);
+    assertThat(json.at("/grade/hardness").textValue()).isEqualTo("95 +- 2 Shore A");
+    assertThat(json.has("laws") || json.at("/grade").has("restsOn")).isFalse();
   }
 
   @Test

@@ -3,11 +3,16 @@ package org.flexwright.examples.brief.answer;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.input.Brief;
+import org.flexwright.examples.brief.input.BriefException;
 import org.flexwright.examples.brief.input.PartQuestion;
+import org.flexwright.fit.FitComparison;
+import org.flexwright.fit.TestCurve;
 import org.flexwright.grade.Grade;
 import org.flexwright.hardness.relation.ModulusFromHardness;
 import org.flexwright.quantity.Pressure;
@@ -17,12 +22,17 @@ import org.flexwright.response.Part;
  * The whole answer to a brief.
  *
  * @param brief the brief
- * @param relations small-strain modulus by the hardness relations
+ * @param relations small-strain modulus by the hardness relations, if the grade rests on hardness
+ * @param laws the classical laws on the measured curves, if the grade rests on curves
  * @param parts the answers, in the order of the brief
  * @param plan what to test-print first
  */
 public record BriefAnswer(
-    Brief brief, ModulusFromHardness relations, List<PartAnswer<?>> parts, TestPlan plan) {
+    Brief brief,
+    Optional<ModulusFromHardness> relations,
+    Optional<FitComparison> laws,
+    List<PartAnswer<?>> parts,
+    TestPlan plan) {
 
   /** Strains at which the grade's curve is shown. */
   public static final List<Double> STRAINS = List.of(0.0, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0);
@@ -47,7 +57,19 @@ public record BriefAnswer(
       parts.add(answer(part, brief.grade()));
     }
     return new BriefAnswer(
-        brief, ModulusFromHardness.of(brief.reading()), parts, TestPlan.of(parts));
+        brief,
+        brief.basis().reading().map(ModulusFromHardness::of),
+        laws(brief.basis().curves()),
+        parts,
+        TestPlan.of(parts));
+  }
+
+  private static Optional<FitComparison> laws(List<TestCurve> curves) {
+    try {
+      return curves.isEmpty() ? Optional.empty() : Optional.of(FitComparison.of(curves));
+    } catch (InvalidInputException e) {
+      throw BriefException.inside("material.curves", e);
+    }
   }
 
   private static <P extends Part<P>> PartAnswer<P> answer(PartQuestion<P> part, Grade grade) {
@@ -105,7 +127,8 @@ public record BriefAnswer(
    * @return the sources, each once
    */
   public List<Source> sources() {
-    Set<Source> sources = new LinkedHashSet<>(relations.spread().sources());
+    Set<Source> sources = new LinkedHashSet<>();
+    relations.ifPresent(r -> sources.addAll(r.spread().sources()));
     sources.addAll(brief.grade().sources());
     for (PartAnswer<?> part : parts) {
       sources.addAll(sources(part));

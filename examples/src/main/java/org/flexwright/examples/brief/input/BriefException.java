@@ -51,6 +51,22 @@ public final class BriefException extends RuntimeException {
   }
 
   /**
+   * Something inside an entry, such as a line of a table, that the library refused.
+   *
+   * @param path the entry
+   * @param refused what the library says
+   * @return the exception to throw
+   */
+  public static BriefException inside(String path, InvalidInputException refused) {
+    String advice = refused.advice().isBlank() ? "" : " (" + refused.advice() + ")";
+    return new BriefException(
+        path,
+        "has " + refused.quantity() + ": " + refused.value(),
+        refused.allowed() + advice,
+        refused);
+  }
+
+  /**
    * The entry that is refused.
    *
    * @return its path

@@ -32,7 +32,7 @@ public final class BriefReader {
    * @throws BriefException if the file cannot be read or an entry is refused
    */
   public static Brief read(Path file) {
-    return read(tree(file));
+    return read(tree(file), new BesideBrief(folder(file)));
   }
 
   private static JsonNode tree(Path file) {
@@ -64,11 +64,16 @@ public final class BriefReader {
     }
   }
 
-  static Brief read(JsonNode tree) {
+  private static Path folder(Path file) {
+    Path parent = file.toAbsolutePath().getParent();
+    return parent == null ? file.toAbsolutePath() : parent;
+  }
+
+  private static Brief read(JsonNode tree, BesideBrief beside) {
     Entry brief = Entry.root(tree);
     String title = brief.text("title", "a title for the report");
     String scenario = brief.text("scenario", "one or two sentences about the job");
-    GradeReader known = GradeReader.of(brief);
+    GradeReader known = GradeReader.of(brief, beside);
     List<PartQuestion<?>> parts = new ArrayList<>();
     for (Entry part : brief.objects("parts")) {
       PartQuestion<?> question = part.<PartQuestion<?>>make(() -> part(part, known));
@@ -82,7 +87,7 @@ public final class BriefReader {
       throw BriefException.at("parts", "has " + parts.size(), "at most " + MOST_PARTS);
     }
     brief.end();
-    return new Brief(title, scenario, known.reading(), known.grade(), parts);
+    return new Brief(title, scenario, known.basis(), known.grade(), parts);
   }
 
   private static PartQuestion<?> part(Entry part, GradeReader known) {

@@ -131,7 +131,7 @@ final class Entry {
     return quantity(name, "a gauge pressure such as \"200 kPa\"", Pressure::parse, least, most);
   }
 
-  private <Q extends Comparable<Q>> Q quantity(
+  <Q extends Comparable<Q>> Q quantity(
       String name, String allowed, Function<String, Q> parse, Q least, Q most) {
     return quantity(path(name), get(name, allowed), allowed, parse, least, most);
   }
@@ -165,6 +165,21 @@ final class Entry {
       values.add(value);
     }
     return values;
+  }
+
+  /** A list of pairs of numbers. */
+  List<double[]> pairs(String name) {
+    JsonNode list = list(name, "a list such as [[1.1, 0.2], [1.5, 0.6]]");
+    List<double[]> pairs = new ArrayList<>();
+    for (JsonNode pair : list) {
+      boolean numbers = pair.size() == 2 && pair.path(0).isNumber() && pair.path(1).isNumber();
+      if (!numbers || !Double.isFinite(pair.path(0).doubleValue() + pair.path(1).doubleValue())) {
+        String at = path(name) + "[" + pairs.size() + "]";
+        throw BriefException.at(at, "is " + quoted(pair), "a pair of numbers such as [1.1, 0.2]");
+      }
+      pairs.add(new double[] {pair.path(0).doubleValue(), pair.path(1).doubleValue()});
+    }
+    return pairs;
   }
 
   /** A number with a word behind it, such as "2 points" or "30 %". */

@@ -1,23 +1,21 @@
 package org.flexwright.examples.brief.input;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.flexwright.condition.Condition;
 import org.flexwright.durability.LifeLaw;
 import org.flexwright.durability.PowerLife;
 import org.flexwright.evidence.Source;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
 import org.flexwright.grade.PrintProcess;
-import org.flexwright.hardness.HardnessReading;
-import org.flexwright.hardness.ShoreA;
-import org.flexwright.hardness.ShoreD;
 import org.flexwright.quantity.Length;
 
 /** Reads the material, the printing process and what test prints have shown. */
 record GradeReader(
-    HardnessReading reading,
+    Basis basis,
     Grade grade,
     Optional<List<Length>> walls,
     Optional<List<Length>> struts,
@@ -26,28 +24,34 @@ record GradeReader(
   private static final Length LEAST = Length.um(10.0);
   private static final Length MOST = Length.mm(100.0);
 
-  static GradeReader of(Entry brief) {
-    Entry material = brief.child("material");
-    String family = material.oneOf("family", "polyurethane", "rubber");
-    HardnessReading reading = hardness(material);
-    material.end();
+  static GradeReader of(Entry brief, BesideBrief beside) {
+    MaterialReader material = MaterialReader.of(brief.child("material"), beside);
     Entry printing = brief.child("printing");
     Length bead = printing.length("bead", LEAST, MOST);
     Optional<List<Length>> walls = sizes(printing, "walls");
     Optional<List<Length>> struts = sizes(printing, "struts");
     printing.end();
-    Grade grade =
-        material.make(
-            () -> family.equals("rubber") ? Grade.rubber(reading) : Grade.polyurethane(reading));
-    grade = grade.printedBy(printing.make(() -> PrintProcess.beads(bead)));
+    Grade grade = material.grade().printedBy(printing.make(() -> PrintProcess.beads(bead)));
     LifeLaw life = LifeLaw.generic();
+    List<String> words = new ArrayList<>(material.words());
     if (brief.has("measured")) {
       Entry measured = brief.child("measured");
-      grade = measured(measured, grade);
+      grade = measured(measured, grade, words);
       life = life(measured);
       measured.end();
     }
-    return new GradeReader(reading, grade, walls, struts, life);
+    if (brief.has("service")) {
+      Entry entry = brief.child("service");
+      ServiceReader service = ServiceReader.of(entry, material.family());
+      for (Condition condition : service.conditions()) {
+        Grade before = grade;
+        grade = entry.make(() -> before.under(condition));
+      }
+      service.words().forEach(w -> words.add("service of all parts: " + w));
+    }
+    boolean plain = material.reading().isPresent() && words.size() == 1;
+    Basis basis = new Basis(material.reading(), material.curves(), plain ? List.of() : words);
+    return new GradeReader(basis, grade, walls, struts, life);
   }
 
   /** The sizes that can be made, if the brief lists them. */
@@ -64,20 +68,8 @@ record GradeReader(
     return printing.has(name) ? Optional.of(printing.lengths(name, LEAST, MOST)) : Optional.empty();
   }
 
-  private static HardnessReading hardness(Entry material) {
-    String allowed = "a reading such as \"95 Shore A\" or \"46 Shore D\"";
-    String words = material.text("hardness", allowed).toLowerCase(Locale.ROOT);
-    boolean onD = words.endsWith("shore d");
-    if (!onD && !words.endsWith("shore a")) {
-      throw BriefException.at(material.path("hardness"), "is \"" + words + '"', allowed);
-    }
-    double points = material.counted("hardness", onD ? "Shore D" : "Shore A", 1.0, 99.0);
-    double tolerance = material.counted("readingTolerance", "points", 0.0, 20.0);
-    return onD ? new ShoreD(points, tolerance) : new ShoreA(points, tolerance);
-  }
-
   /** What test prints of this grade have shown, each entry optional. */
-  private static Grade measured(Entry measured, Grade generic) {
+  private static Grade measured(Entry measured, Grade generic, List<String> words) {
     Grade grade = generic;
     if (measured.has("modulus")) {
       Entry modulus = measured.child("modulus");
@@ -85,6 +77,7 @@ record GradeReader(
       double band = 1.0 + modulus.counted("within", "%", 0.0, 100.0) / 100.0;
       modulus.end();
       grade = grade.measuredModulus(ratio, band);
+      words.add(Basis.scaled("test prints of the same process", ratio, band));
     }
     if (measured.has("sizes")) {
       Entry sizes = measured.child("sizes");

@@ -33,6 +33,10 @@ public final class BriefFiles {
     files.add(save(folder.resolve("report.html"), HtmlReport.of(answer, version)));
     files.add(save(folder.resolve("answer.json"), JsonReport.of(answer, version)));
     files.add(save(folder.resolve("summary.csv"), CsvReport.summary(answer)));
+    if (answer.laws().isPresent()) {
+      String laws = LawCsv.of(answer.brief().basis().curves(), answer.laws().get());
+      files.add(save(folder.resolve("laws.csv"), laws));
+    }
     int number = 1;
     for (PartAnswer<?> part : answer.parts()) {
       String name = "part-" + number++ + "-" + plain(part.asked().name()) + ".csv";

@@ -11,6 +11,7 @@ import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.examples.brief.answer.TestPlan;
+import org.flexwright.fit.FitComparison;
 
 /** The answer as plain text. */
 final class ConsoleReport {
@@ -29,6 +30,9 @@ final class ConsoleReport {
     report.head();
     report.grade();
     int number = 2;
+    if (answer.laws().isPresent()) {
+      report.laws(number++, answer.laws().get());
+    }
     for (PartAnswer<?> part : answer.parts()) {
       report.part(number++, part);
     }
@@ -46,9 +50,17 @@ final class ConsoleReport {
   }
 
   private void grade() {
-    rule("1. Grade and hardness: " + answer.brief().grade().name());
-    text.append(answer.relations().table()).append('\n');
-    line("");
+    String subject = answer.relations().isPresent() ? "Grade and hardness: " : "Grade: ";
+    rule("1. " + subject + answer.brief().grade().name());
+    if (answer.relations().isPresent()) {
+      text.append(answer.relations().get().table()).append('\n');
+      line("");
+    }
+    List<String> basis = answer.brief().basis().words();
+    if (!basis.isEmpty()) {
+      line("The grade rests on:");
+      basis.forEach(w -> wrapped("  - ", w));
+    }
     line("The parts work with the stress curve of the grade, not with one modulus:");
     line(answer.brief().grade().toString());
     line("  strain   secant modulus");
@@ -65,6 +77,15 @@ final class ConsoleReport {
     for (Source source : answer.brief().grade().sources()) {
       wrapped("  - ", source.toString());
     }
+  }
+
+  private void laws(int number, FitComparison laws) {
+    rule(number + ". " + LawSection.TITLE);
+    wrapped("", LawSection.ABOUT);
+    LawText words = new LawText(answer.brief().basis().curves(), laws);
+    words.table().forEach(this::line);
+    line("Constants and remarks:");
+    words.paragraphs().forEach(p -> wrapped("  - ", p));
   }
 
   private void part(int number, PartAnswer<?> part) {

@@ -39,6 +39,7 @@ final class HtmlReport {
     plan();
     cautions();
     grade();
+    answer.laws().ifPresent(l -> LawSection.write(answer.brief().basis().curves(), l, page));
     answer.parts().forEach(this::part);
     sources();
     page.leaf("footer", "Flexwright " + version);
@@ -97,16 +98,13 @@ final class HtmlReport {
 
   private void grade() {
     var grade = answer.brief().grade();
-    page.leaf("h2", "Grade and hardness").leaf("p", grade.toString());
-    page.leaf("h3", "Small-strain modulus by the hardness relations");
-    page.open("table").open("thead");
-    head("relation", "read at", "modulus", "share", "remark");
-    page.close().open("tbody");
-    answer.relations().used().forEach(this::relation);
-    answer.relations().leftOut().forEach(this::relation);
-    page.close().close();
-    page.leaf("p", "Spread of the relations: " + answer.relations().spread() + ".");
-    page.leaf("p", "With the tolerance of the reading: " + answer.relations().withReading() + ".");
+    page.leaf("h2", answer.relations().isPresent() ? "Grade and hardness" : "Grade");
+    page.leaf("p", grade.toString());
+    if (!answer.brief().basis().words().isEmpty()) {
+      page.leaf("p", "It rests on:");
+      list(answer.brief().basis().words(), "plain");
+    }
+    answer.relations().ifPresent(this::relations);
     page.leaf("h3", "Secant modulus of the grade's stress curve");
     page.open("table").open("thead");
     head("strain", "modulus", "from", "to");
@@ -118,6 +116,18 @@ final class HtmlReport {
     page.close().close();
     page.leaf("p", "The parts work with this curve at their own strain, not with one modulus.");
     caveats(grade.caveats());
+  }
+
+  private void relations(ModulusFromHardness relations) {
+    page.leaf("h3", "Small-strain modulus by the hardness relations");
+    page.open("table").open("thead");
+    head("relation", "read at", "modulus", "share", "remark");
+    page.close().open("tbody");
+    relations.used().forEach(this::relation);
+    relations.leftOut().forEach(this::relation);
+    page.close().close();
+    page.leaf("p", "Spread of the relations: " + relations.spread() + ".");
+    page.leaf("p", "With the tolerance of the reading: " + relations.withReading() + ".");
   }
 
   private void relation(ModulusFromHardness.Row row) {
@@ -257,19 +267,11 @@ final class HtmlReport {
   }
 
   private void head(String... cells) {
-    page.open("tr");
-    for (String cell : cells) {
-      page.leaf("th", cell, "scope", "col");
-    }
-    page.close();
+    HtmlRows.head(page, List.of(cells));
   }
 
   private void row(String... cells) {
-    page.open("tr");
-    for (String cell : cells) {
-      cell(cell);
-    }
-    page.close();
+    HtmlRows.row(page, List.of(cells));
   }
 
   private void figure(String words) {

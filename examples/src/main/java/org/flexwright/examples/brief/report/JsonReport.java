@@ -40,6 +40,9 @@ final class JsonReport {
     root.put("title", answer.brief().title());
     root.put("scenario", answer.brief().scenario());
     grade(root.putObject("grade"), answer);
+    answer
+        .laws()
+        .ifPresent(l -> LawJson.write(root.putArray("laws"), answer.brief().basis().curves(), l));
     ArrayNode parts = root.putArray("parts");
     answer.parts().forEach(p -> part(parts.addObject(), answer, p));
     ArrayNode plan = root.putArray("testPrintsFirst");
@@ -55,17 +58,12 @@ final class JsonReport {
 
   private static void grade(ObjectNode node, BriefAnswer answer) {
     node.put("name", answer.brief().grade().name());
-    node.put("hardness", answer.brief().reading().toString());
+    answer.brief().basis().reading().ifPresent(r -> node.put("hardness", r.toString()));
     node.put("process", answer.brief().grade().process().toString());
-    ArrayNode relations = node.putArray("relations");
-    for (ModulusFromHardness.Row row : answer.relations().used()) {
-      relation(relations.addObject(), row, true);
+    if (!answer.brief().basis().words().isEmpty()) {
+      strings(node.putArray("restsOn"), answer.brief().basis().words());
     }
-    for (ModulusFromHardness.Row row : answer.relations().leftOut()) {
-      relation(relations.addObject(), row, false);
-    }
-    estimate(node.putObject("modulusBySpread"), answer.relations().spread());
-    estimate(node.putObject("modulusWithReading"), answer.relations().withReading());
+    answer.relations().ifPresent(r -> relations(node, r));
     ArrayNode curve = node.putArray("secantModulus");
     for (double strain : BriefAnswer.STRAINS) {
       ObjectNode point = curve.addObject();
@@ -73,6 +71,18 @@ final class JsonReport {
       estimate(point.putObject("modulus"), answer.brief().grade().modulusAt(strain));
     }
     caveats(node.putArray("caveats"), answer.brief().grade().caveats());
+  }
+
+  private static void relations(ObjectNode node, ModulusFromHardness relations) {
+    ArrayNode rows = node.putArray("relations");
+    for (ModulusFromHardness.Row row : relations.used()) {
+      relation(rows.addObject(), row, true);
+    }
+    for (ModulusFromHardness.Row row : relations.leftOut()) {
+      relation(rows.addObject(), row, false);
+    }
+    estimate(node.putObject("modulusBySpread"), relations.spread());
+    estimate(node.putObject("modulusWithReading"), relations.withReading());
   }
 
   private static void relation(ObjectNode node, ModulusFromHardness.Row row, boolean used) {
@@ -206,7 +216,7 @@ final class JsonReport {
     strings(node.putArray("neededNotEnough"), item.needed());
   }
 
-  private static void caveats(ArrayNode node, List<Caveat> caveats) {
+  static void caveats(ArrayNode node, List<Caveat> caveats) {
     for (Caveat c : caveats) {
       ObjectNode caveat = node.addObject();
       caveat.put("model", c.model());
@@ -222,7 +232,7 @@ final class JsonReport {
     node.put("unit", unit);
   }
 
-  private static void value(ObjectNode node, double value, String unit) {
+  static void value(ObjectNode node, double value, String unit) {
     node.put("value", round(value));
     node.put("unit", unit);
   }
@@ -232,7 +242,7 @@ final class JsonReport {
   }
 
   /** Ten digits, so that the last bit of a machine does not show. */
-  private static double round(double value) {
+  static double round(double value) {
     return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
   }
 }

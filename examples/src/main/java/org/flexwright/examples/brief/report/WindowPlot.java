@@ -17,16 +17,17 @@ final class WindowPlot {
   private static final double RIGHT = 738;
   private static final double TOP = 16;
   private static final double BOTTOM = 316;
-  private static final String INK = "#22313f";
+  private static final String INK = Pen.INK;
   private static final String BAND = "#bfd3de";
   private static final String NOMINAL = "#f2e6c4";
   private static final String SURE = "#d8b65a";
-  private static final String LIMIT = "#8a2f4c";
+  private static final String LIMIT = Pen.ACCENT;
   private static final double MARK = 5.5;
 
   private final Answer<?> answer;
   private final String id;
   private final Markup svg;
+  private final Pen pen;
   private final List<CurvePoint> curve;
   private final List<TargetLine> limits;
   private final List<Candidate> candidates;
@@ -38,6 +39,7 @@ final class WindowPlot {
     this.answer = answer;
     this.id = id;
     this.svg = svg;
+    this.pen = new Pen(svg);
     this.curve = answer.window().of().curve();
     this.limits = TargetLine.of(answer.target());
     this.candidates =
@@ -118,7 +120,7 @@ final class WindowPlot {
     svg.empty("path", "d", "M0 7L7 0", "stroke", INK, "stroke-width", "0.7", "opacity", "0.6");
     svg.close();
     svg.open("clipPath", "id", id + "-c");
-    rect(LEFT, TOP, RIGHT - LEFT, BOTTOM - TOP, "none");
+    pen.rect(LEFT, TOP, RIGHT - LEFT, BOTTOM - TOP, "none");
     svg.close();
     svg.close();
   }
@@ -126,19 +128,14 @@ final class WindowPlot {
   private void windows(List<Interval> windows, String fill) {
     for (Interval w : windows) {
       double from = x.at(w.from().mm());
-      rect(from, TOP, Math.max(1.0, x.at(w.to().mm()) - from), BOTTOM - TOP, fill);
+      pen.rect(from, TOP, Math.max(1.0, x.at(w.to().mm()) - from), BOTTOM - TOP, fill);
     }
-  }
-
-  private void rect(double left, double top, double width, double height, String fill) {
-    svg.empty(
-        "rect", "x", n(left), "y", n(top), "width", n(width), "height", n(height), "fill", fill);
   }
 
   private void grid() {
     for (double tick : y.ticks(6)) {
-      segment(LEFT, y.at(tick), RIGHT, y.at(tick), INK, "0.4", "1 4");
-      label(LEFT - 8, y.at(tick) + 4, Say.number(tick, 4), "end", INK);
+      pen.segment(LEFT, y.at(tick), RIGHT, y.at(tick), INK, "0.4", "1 4");
+      pen.label(LEFT - 8, y.at(tick) + 4, Say.number(tick, 4), "end", INK);
     }
   }
 
@@ -159,25 +156,26 @@ final class WindowPlot {
     StringBuilder path = new StringBuilder();
     curve.forEach(p -> append(path, p.size().mm(), p.load().nominal()));
     if (!curve.isEmpty()) {
-      svg.empty("path", "d", path.toString(), "fill", "none", "stroke", INK, "stroke-width", "2");
+      pen.path(path.toString(), INK, "2", "");
     }
   }
 
   private void append(StringBuilder path, double mm, double si) {
-    path.append(path.length() == 0 ? "M" : "L").append(n(x.at(mm))).append(' ');
-    path.append(n(y.at(shown(si))));
+    path.append(path.length() == 0 ? "M" : "L").append(Pen.n(x.at(mm))).append(' ');
+    path.append(Pen.n(y.at(shown(si))));
   }
 
   private void limit(TargetLine limit) {
     double at = y.at(shown(limit.value()));
-    segment(LEFT, at, RIGHT, at, LIMIT, "1.8", "9 5");
+    pen.segment(LEFT, at, RIGHT, at, LIMIT, "1.8", "9 5");
     boolean upper = limit.words().startsWith("most");
-    label(RIGHT - 6, upper ? at - 6 : at + 15, limit.words(), "end", LIMIT);
+    pen.label(RIGHT - 6, upper ? at - 6 : at + 15, limit.words(), "end", LIMIT);
   }
 
   private void mark(double px, double py, Verdict verdict) {
     switch (verdict) {
-      case MEETS -> svg.empty("circle", "cx", n(px), "cy", n(py), "r", n(MARK), "fill", INK);
+      case MEETS ->
+          svg.empty("circle", "cx", Pen.n(px), "cy", Pen.n(py), "r", Pen.n(MARK), "fill", INK);
       case NOT_DECIDABLE ->
           svg.empty(
               "path",
@@ -200,75 +198,50 @@ final class WindowPlot {
               "stroke-width",
               "1.8");
       case FAILS -> {
-        segment(px - MARK, py - MARK, px + MARK, py + MARK, INK, "2", "");
-        segment(px - MARK, py + MARK, px + MARK, py - MARK, INK, "2", "");
+        pen.segment(px - MARK, py - MARK, px + MARK, py + MARK, INK, "2", "");
+        pen.segment(px - MARK, py + MARK, px + MARK, py - MARK, INK, "2", "");
       }
     }
   }
 
   private void axes() {
-    segment(LEFT, BOTTOM, RIGHT, BOTTOM, INK, "1.2", "");
-    segment(LEFT, TOP, LEFT, BOTTOM, INK, "1.2", "");
+    pen.segment(LEFT, BOTTOM, RIGHT, BOTTOM, INK, "1.2", "");
+    pen.segment(LEFT, TOP, LEFT, BOTTOM, INK, "1.2", "");
     double last = -100.0;
     for (Candidate c : answer.window().of().candidates()) {
       double at = x.at(c.size().mm());
-      segment(at, BOTTOM, at, BOTTOM + 7, INK, "1.6", "");
+      pen.segment(at, BOTTOM, at, BOTTOM + 7, INK, "1.6", "");
       if (at - last > 34.0) {
-        label(at, BOTTOM + 22, Say.number(c.size().mm(), 4), "middle", INK);
+        pen.label(at, BOTTOM + 22, Say.number(c.size().mm(), 4), "middle", INK);
         last = at;
       }
     }
     String lever = answer.window().of().question().lever() + " [mm], ticks at realisable sizes";
-    label((LEFT + RIGHT) / 2, BOTTOM + 42, lever, "middle", INK);
-    svg.leaf(
-        "text",
-        loadWords() + " [" + channel.shownUnit() + "]" + (y.log() ? ", log scale" : ""),
-        "transform",
-        "translate(18 " + n((TOP + BOTTOM) / 2) + ") rotate(-90)",
-        "text-anchor",
-        "middle",
-        "fill",
-        INK);
+    pen.label((LEFT + RIGHT) / 2, BOTTOM + 42, lever, "middle", INK);
+    pen.upright(
+        18,
+        (TOP + BOTTOM) / 2,
+        loadWords() + " [" + channel.shownUnit() + "]" + (y.log() ? ", log scale" : ""));
   }
 
   private void legend() {
     double row = BOTTOM + 72;
-    rect(LEFT, row - 11, 26, 13, NOMINAL);
-    label(LEFT + 34, row, "nominal window", "start", INK);
-    rect(LEFT + 168, row - 11, 26, 13, "url(#" + id + "-h)");
-    label(LEFT + 202, row, "sure window", "start", INK);
-    rect(LEFT + 314, row - 11, 26, 13, BAND);
-    segment(LEFT + 314, row - 4.5, LEFT + 340, row - 4.5, INK, "2", "");
-    label(LEFT + 348, row, "nominal with whole band", "start", INK);
-    segment(LEFT + 548, row - 4.5, LEFT + 576, row - 4.5, LIMIT, "1.8", "9 5");
-    label(LEFT + 584, row, "limit", "start", LIMIT);
+    pen.rect(LEFT, row - 11, 26, 13, NOMINAL);
+    pen.label(LEFT + 34, row, "nominal window", "start", INK);
+    pen.rect(LEFT + 168, row - 11, 26, 13, "url(#" + id + "-h)");
+    pen.label(LEFT + 202, row, "sure window", "start", INK);
+    pen.rect(LEFT + 314, row - 11, 26, 13, BAND);
+    pen.segment(LEFT + 314, row - 4.5, LEFT + 340, row - 4.5, INK, "2", "");
+    pen.label(LEFT + 348, row, "nominal with whole band", "start", INK);
+    pen.segment(LEFT + 548, row - 4.5, LEFT + 576, row - 4.5, LIMIT, "1.8", "9 5");
+    pen.label(LEFT + 584, row, "limit", "start", LIMIT);
     double next = row + 28;
-    label(LEFT, next, "realisable size:", "start", INK);
+    pen.label(LEFT, next, "realisable size:", "start", INK);
     mark(LEFT + 128, next - 5, Verdict.MEETS);
-    label(LEFT + 140, next, Verdict.MEETS.toString(), "start", INK);
+    pen.label(LEFT + 140, next, Verdict.MEETS.toString(), "start", INK);
     mark(LEFT + 206, next - 5, Verdict.NOT_DECIDABLE);
-    label(LEFT + 218, next, Verdict.NOT_DECIDABLE.toString(), "start", INK);
+    pen.label(LEFT + 218, next, Verdict.NOT_DECIDABLE.toString(), "start", INK);
     mark(LEFT + 366, next - 5, Verdict.FAILS);
-    label(LEFT + 378, next, Verdict.FAILS.toString(), "start", INK);
-  }
-
-  private void segment(
-      double x1, double y1, double x2, double y2, String stroke, String width, String dash) {
-    String[] plain = {
-      "x1", n(x1), "y1", n(y1), "x2", n(x2), "y2", n(y2), "stroke", stroke, "stroke-width", width
-    };
-    List<String> all = new ArrayList<>(List.of(plain));
-    if (!dash.isEmpty()) {
-      all.addAll(List.of("stroke-dasharray", dash));
-    }
-    svg.empty("line", all.toArray(String[]::new));
-  }
-
-  private void label(double px, double py, String words, String anchor, String fill) {
-    svg.leaf("text", words, "x", n(px), "y", n(py), "text-anchor", anchor, "fill", fill);
-  }
-
-  private static String n(double value) {
-    return Say.fixed(value, 1);
+    pen.label(LEFT + 378, next, Verdict.FAILS.toString(), "start", INK);
   }
 }
