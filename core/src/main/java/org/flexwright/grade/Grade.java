@@ -226,10 +226,9 @@ public final class Grade {
   }
 
   /**
-   * This grade with another density.
+   * {@return this grade with another density}
    *
    * @param of the density
-   * @return the new grade
    */
   public Grade density(Density of) {
     Require.positive("density", of.kgPerM3(), "kg/m3");

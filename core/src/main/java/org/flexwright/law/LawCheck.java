@@ -115,7 +115,7 @@ public final class LawCheck {
     @Override
     public String toString() {
       StringBuilder text = new StringBuilder(law);
-      lines.forEach(line -> text.append(System.lineSeparator()).append(line));
+      lines.forEach(line -> text.append("\n").append(line));
       return text.toString();
     }
   }

@@ -31,6 +31,8 @@ final class Inflating {
   static void law(Checks checks, Grade grade, Deformation mode, double stretch) {
     if (stretch > 0.0 && Double.isFinite(stretch)) {
       grade.caveatsIn(mode, stretch).forEach(checks::note);
+    } else {
+      checks.note("the law of the grade carries no state to the end asked for: " + grade.law());
     }
   }
 
@@ -41,7 +43,7 @@ final class Inflating {
       LoadCase load,
       double stretch,
       DoubleUnaryOperator pressure) {
-    if (limit.isEmpty() || load instanceof LoadCase.ToLimit) {
+    if (limit.isEmpty() || load instanceof LoadCase.ToLimit || !Double.isFinite(stretch)) {
       return;
     }
     LimitPoints.Point at = limit.get();

@@ -9,8 +9,10 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.grade.Grade;
 import org.flexwright.law.Deformation;
+import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.law.classical.Ogden;
+import org.flexwright.law.classical.Yeoh;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.LoadCase;
@@ -41,5 +43,22 @@ final class InflatingLawTest {
     Grade rubber =
         Grade.ofLaw("n", NeoHookean.of(Pressure.mpa(1))).tested(Set.of(Deformation.UNIAXIAL));
     assertThat(said(BALLOON, rubber, Length.mm(1))).isEmpty();
+  }
+
+  /** A law that softens too much for a sheet to stand so high: said, and without a number. */
+  @Test
+  void aSheetBeyondItsLawSaysSo() {
+    Grade soft =
+        Grade.ofLaw("y", Yeoh.of(Pressure.mpa(0.2), Pressure.mpa(-0.02), Pressure.mpa(0.001)));
+    List<Caveat> said = said(FlatMembrane.of(Length.mm(20), Length.mm(0.5)), soft, Length.mm(20));
+    assertThat(said).anyMatch(c -> c.message().contains("carries no state to the end asked for"));
+    assertThat(said).noneMatch(c -> c.toString().contains("NaN"));
+  }
+
+  /** A stretch of 2 is inside this law, though its tension would lock at the same strain. */
+  @Test
+  void aLawThatLocksInTensionFirstIsInflated() {
+    Grade gent = Grade.ofLaw("g", Gent.of(Pressure.mpa(0.3), 10));
+    assertThat(said(BALLOON, gent, Length.mm(20))).isEmpty();
   }
 }
