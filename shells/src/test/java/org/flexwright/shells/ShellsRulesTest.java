@@ -12,7 +12,6 @@ final class ShellsRulesTest extends ModuleRules {
           "dome",
           "bellows",
           "revolution",
-          "revolution",
           "inflate",
           "surface",
           "catalogue");

@@ -2,6 +2,7 @@ package org.flexwright.shells.revolution;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.classical.Gent;
@@ -124,7 +125,7 @@ final class RevolutionTest {
 
   private static double inflated(ReferenceCase c) {
     String name = c.text("law");
-    StrainEnergy law = LAWS.get(name);
+    StrainEnergy law = Objects.requireNonNull(LAWS.get(name));
     double wall = 0.002;
     return switch (c.formula()) {
       case "inflated disc" -> disc(c, law, wall);
