@@ -9,7 +9,7 @@ package org.flexwright.shells.revolution;
  * @param held forces that do not change, newtons over the whole circumference, one per unknown
  * @param force forces per load factor
  */
-@SuppressWarnings("ArrayRecordComponent")
+@SuppressWarnings("ArrayRecordComponent") // seen by this package only, never compared
 record Loading(double standing, double pressure, double[] held, double[] force) {
 
   static Loading pressure(int unknowns) {
