@@ -18,6 +18,7 @@ final class PathFollower {
   private static final double LIMIT = 1e-7; // of the load: where a limit point is found
   private static final int HALVINGS = 60;
   private static final double ARC = 0.01;
+  private static final int ARCS = 200;
   private static final double JUMP = 4.0; // times as far as the slope says
   private static final double STILL = 1e-9; // rounding, which a leg to the present load must bear
 
@@ -132,7 +133,7 @@ final class PathFollower {
       } else {
         step = 0.5 * (next - at);
         if (Math.abs(step) < SHORTEST * Math.abs(whole)) {
-          return stuck(control);
+          return stuck(control, target, done + " of " + steps + " steps", run);
         }
       }
     }
@@ -184,22 +185,41 @@ final class PathFollower {
     restore();
   }
 
-  private Termination stuck(Control control) {
-    if (control instanceof Control.Load) {
-      if (limit(ARC, 200)) {
-        limits.add(new LimitPoint(solver.factor, solver.factor));
-        settle();
-        onState.run();
-      } else {
-        restore();
-      }
+  /** What a search along the path's own length came to. */
+  private enum Found {
+    LIMIT,
+    TARGET,
+    STOP,
+    NOTHING
+  }
+
+  private Termination stuck(Control control, double target, String done, RunControl run) {
+    if (!(control instanceof Control.Load)) {
       return new Termination(
-          Termination.Kind.LIMIT_POINT,
-          "no state of balance at a larger load than " + Text.number(solver.factor));
+          Termination.Kind.NOT_CONVERGED,
+          "no state of balance beyond " + Text.number(solver.value(control)));
     }
-    return new Termination(
-        Termination.Kind.NOT_CONVERGED,
-        "no state of balance beyond " + Text.number(solver.value(control)));
+    Found found = search(ARC, ARCS, target, run);
+    if (found == Found.LIMIT || found == Found.TARGET) {
+      settle();
+      onState.run();
+    } else {
+      restore();
+    }
+    return switch (found) {
+      case LIMIT -> {
+        limits.add(new LimitPoint(solver.factor, solver.factor));
+        yield new Termination(
+            Termination.Kind.LIMIT_POINT,
+            "no state of balance at a larger load than " + Text.number(solver.factor));
+      }
+      case TARGET -> Termination.completed();
+      case STOP -> Termination.stopped(done);
+      case NOTHING ->
+          new Termination(
+              Termination.Kind.NOT_CONVERGED,
+              "no state of balance found beyond " + Text.number(solver.factor));
+    };
   }
 
   /**
@@ -210,28 +230,43 @@ final class PathFollower {
    * @return whether a limit point was found; the state is then the limit point
    */
   boolean limit(double arc, int most) {
+    return search(arc, most, Double.POSITIVE_INFINITY, RunControl.none()) == Found.LIMIT;
+  }
+
+  /** Follows the path by its own length to a limit point or to a load, the way to that load. */
+  private Found search(double arc, int most, double target, RunControl run) {
     Control control = new Control.Arc();
     solver.mark(false);
+    double way = target < solver.factor ? -1.0 : 1.0;
+    if (way < 0.0) {
+      solver.turnRound();
+    }
     double sign = Math.signum(solver.rate(control));
     double step = arc;
     for (int i = 0; i < most; i++) {
       settle();
+      if (run.stopRequested()) {
+        return Found.STOP;
+      }
       if (!solver.solve(control, step)) {
         restore();
         step *= 0.5;
         if (step < SHORTEST * arc) {
-          return false;
+          return Found.NOTHING;
         }
         continue;
       }
       if (solver.rate(control) * sign < 0.0) {
-        return bisect(control, sign, step);
+        return bisect(control, sign, step) ? Found.LIMIT : Found.NOTHING;
+      }
+      if (way * (solver.factor - target) >= 0.0) {
+        return solver.solve(new Control.Load(), target) ? Found.TARGET : Found.NOTHING;
       }
       onState.run();
       solver.mark(true);
       step = Math.min(arc, 2.0 * step);
     }
-    return false;
+    return Found.NOTHING;
   }
 
   private boolean bisect(Control control, double sign, double upper) {

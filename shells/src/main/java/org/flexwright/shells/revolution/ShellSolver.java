@@ -262,6 +262,13 @@ final class ShellSolver {
     }
   }
 
+  /** Turns the direction of the arc round. */
+  void turnRound() {
+    for (int i = 0; i < direction.length; i++) {
+      direction[i] = -direction[i];
+    }
+  }
+
   /**
    * Whether the present, evaluated state is stable while a value is controlled: no negative
    * eigenvalue is left among the displacements that keep the value.

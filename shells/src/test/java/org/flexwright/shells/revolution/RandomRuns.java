@@ -180,6 +180,12 @@ final class RandomRuns {
       assertThat(l.load()).as(what).isFinite();
       assertThat(l.driven()).as(what).isFinite();
     }
+    if (path.termination().kind() == Termination.Kind.LIMIT_POINT) {
+      assertThat(path.limits()).as(what).isNotEmpty();
+    }
+    if (legs.size() == 1) {
+      notBeyond(path, legs.get(0), what);
+    }
     if (path.termination().complete()) {
       reached(path, legs.get(legs.size() - 1), what);
     }
@@ -197,6 +203,19 @@ final class RandomRuns {
     assertThat(s.volume().m3()).as(what).isFinite();
     assertThat(s.energy().joules()).as(what).isFinite();
     assertThat(s.peak().strain()).as(what).isFinite();
+  }
+
+  /** No state bears more than was asked for, and none pushes the other way. */
+  private static void notBeyond(ShellPath path, Drive leg, String what) {
+    for (ShellState s : path.states()) {
+      double at =
+          switch (leg.what()) {
+            case FORCE -> s.force().newtons();
+            case PRESSURE -> s.pressure().pa();
+            default -> 0.0;
+          };
+      assertThat(at / leg.target()).as(what).isBetween(-1e-6, 1.0 + 1e-6);
+    }
   }
 
   /** A complete run is where its last leg was to lead. */
