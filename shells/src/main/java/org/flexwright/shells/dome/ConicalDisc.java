@@ -32,7 +32,7 @@ import org.flexwright.run.RunControl;
  * <p>The force has a maximum, which is the limit load, if h/t is above sqrt 2; above 2 sqrt 2 it
  * falls to zero: the disc snaps and stays. Range: d 1.25 to 4, t/(radial width) to 0.2, h/radial
  * width to 0.35, s to 1.5 h; h/t to 3. Caveats outside. Band: axisymmetric finite elements give
- * 0.92 to 1.08 while the force is above a fifth of its peak; for d from 2.5 up to 1.35 past flat.
+ * 0.92 to 1.09 while the force is above a fifth of its peak; for d from 2.5 up to 1.35 past flat.
  * Near the zero of a steep disc nothing is sure. Strain 0.85 to 1.2, a judgement.
  *
  * <p>Source: Almen and Laszlo 1936, Trans. ASME 58 (from memory, checked). Built axis up, hoop
@@ -208,7 +208,7 @@ public record ConicalDisc(
   @Override
   public Response respond(Grade grade, LoadCase load, RunControl run) {
     double h = height.m();
-    double wide = outer.ratioTo(inner) > 2.5 ? 1.35 : 1.08;
+    double wide = outer.ratioTo(inner) > 2.5 ? 1.35 : 1.09;
     ClosedForm form =
         ClosedForm.of(NAME, wall)
             .loadOfLaw(Channel.FORCE, (t, s) -> force(grade, t, s))

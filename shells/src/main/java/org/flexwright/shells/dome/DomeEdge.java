@@ -29,7 +29,8 @@ import org.flexwright.run.RunControl;
  *
  * <p>Symbols: R radius of the middle of the wall, t wall (m).
  *
- * <p>Band 0.92 to 1.08: a shell computation lies at 0.93 to 1.01 of the spread at A 40 to 90
+ * <p>Band 0.92 to 1.15 (at 40 degrees, R/t 20 and nu 0.5 the load is 1.137 times this one): a shell
+ * computation lies at 0.93 to 1.01 of the spread at A 40 to 90
  * degrees and R/t 20 to 100. Range: R/t from 20, A from 40 degrees, d/t to 0.5. Caveats outside.
  * Source: Geckeler 1926 after Timoshenko and Woinowsky-Krieger 1959 (from memory, checked). Built
  * axis up, the hoop strain lies in the layers and the bending pulls them apart.
@@ -158,7 +159,7 @@ public record DomeEdge(Length radius, Angle edge, Length wall, BuildDirection bu
             .spring(t -> round / edge(t, nu).byForce(edge.rad()))
             .strainSlope(t -> Math.max(hoop(), bending(t, nu)))
             .working(WorkingStrain.RECTANGLE * WorkingStrain.LINEAR_MOMENT)
-            .bands(new ClosedForm.Band(0.92, 1.08), new ClosedForm.Band(0.9, 1.1))
+            .bands(new ClosedForm.Band(0.92, 1.15), new ClosedForm.Band(0.9, 1.1))
             .crossesLayers((bend > hoop()) == (build == BuildDirection.AXIS_UP))
             .sources(GECKELER);
     Checks checks = Checks.of(NAME, GECKELER);

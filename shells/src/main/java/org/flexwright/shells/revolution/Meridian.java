@@ -33,7 +33,7 @@ import org.flexwright.quantity.Volume;
 public final class Meridian {
 
   private final DrawnLine line;
-  private final Face drawn;
+  private final DrawnFace drawn;
   private final Length usual;
   private final List<Wall.Zone> zones;
   private final double blend;
@@ -56,7 +56,7 @@ public final class Meridian {
     }
   }
 
-  Meridian(DrawnLine line, Face drawn, Length usual, List<Wall.Zone> zones, double blend) {
+  Meridian(DrawnLine line, DrawnFace drawn, Length usual, List<Wall.Zone> zones, double blend) {
     this.line = line;
     this.drawn = drawn;
     this.usual = usual;
@@ -91,7 +91,7 @@ public final class Meridian {
    *
    * @return the face
    */
-  public Face drawn() {
+  public DrawnFace drawn() {
     return drawn;
   }
 

@@ -34,7 +34,7 @@ public final class MeridianDraft {
   private final List<String> names;
   private final List<Wall.Zone> zones;
   private final double blend;
-  private final Face drawn;
+  private final DrawnFace drawn;
 
   private MeridianDraft(
       double r,
@@ -44,7 +44,7 @@ public final class MeridianDraft {
       List<String> names,
       List<Wall.Zone> zones,
       double blend,
-      Face drawn) {
+      DrawnFace drawn) {
     this.r = r;
     this.z = z;
     this.curves = curves;
@@ -58,7 +58,7 @@ public final class MeridianDraft {
   static MeridianDraft from(Length r, Length z) {
     Require.notNegative("radius at the start", r.m(), "m");
     return new MeridianDraft(
-        r.m(), z.m(), List.of(), List.of(), List.of(), List.of(), 0.0, Face.OUTER);
+        r.m(), z.m(), List.of(), List.of(), List.of(), List.of(), 0.0, DrawnFace.OUTER);
   }
 
   private MeridianDraft with(double toR, double toZ, List<Curve> more) {
@@ -309,7 +309,7 @@ public final class MeridianDraft {
    * @param face the face that stays when the wall changes
    * @return the draft
    */
-  public MeridianDraft drawn(Face face) {
+  public MeridianDraft drawn(DrawnFace face) {
     return new MeridianDraft(r, z, curves, pieceOf, names, zones, blend, face);
   }
 

@@ -30,7 +30,7 @@ final class Mesher {
 
   private final Layer middle;
   private final DrawnLine line;
-  private final Face drawn;
+  private final DrawnFace drawn;
   private final double fineness;
   private final double widest;
   private final double whole;
@@ -81,7 +81,7 @@ final class Mesher {
     }
   }
 
-  Mesher(Layer middle, Face drawn, double fineness) {
+  Mesher(Layer middle, DrawnFace drawn, double fineness) {
     this.middle = middle;
     this.drawn = drawn;
     this.fineness = Require.between("fineness of the mesh", fineness, 0.1, 32.0, "");
@@ -310,9 +310,11 @@ final class Mesher {
       }
       for (int i = 1; i < cuts[k].length; i++, e++) {
         double mid = 0.5 * (cuts[k][i - 1] + cuts[k][i]);
-        start[e] = at.angle();
+        // the wall curves as the drawn line does: where its thickness steps the middle bends
+        // sharply, but no face does, and layers counted on that bend would fold over
+        start[e] = at.angle() - middle.tilt(span, cuts[k][i - 1]);
         at = middle.at(span, cuts[k][i]);
-        end[e] = at.angle();
+        end[e] = at.angle() - middle.tilt(span, cuts[k][i]);
         radius[e + 1] = at.r();
         height[e + 1] = at.z();
         thickness[e] = middle.thickness(span, mid) * Math.cos(middle.tilt(span, mid));

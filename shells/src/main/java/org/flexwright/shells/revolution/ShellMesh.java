@@ -14,7 +14,7 @@ final class ShellMesh {
   final double[] angle;
   final WallSection.Section[] sections;
   final int[] piece; // of the meridian, for each element, counted from 0
-  final Face drawn; // the face that stays when the wall changes
+  final DrawnFace drawn; // the face that stays when the wall changes
 
   /**
    * A mesh from nodes.
@@ -26,7 +26,7 @@ final class ShellMesh {
    * @param thickness at mid-length of each element
    */
   ShellMesh(double[] radius, double[] height, double[] start, double[] end, double[] thickness) {
-    this(radius, height, start, end, thickness, new int[thickness.length], Face.MIDDLE);
+    this(radius, height, start, end, thickness, new int[thickness.length], DrawnFace.MIDDLE);
   }
 
   /**
@@ -47,7 +47,7 @@ final class ShellMesh {
       double[] end,
       double[] thickness,
       int[] piece,
-      Face drawn) {
+      DrawnFace drawn) {
     int elements = radius.length - 1;
     this.piece = piece;
     this.drawn = drawn;

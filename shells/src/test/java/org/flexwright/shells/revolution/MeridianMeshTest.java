@@ -19,7 +19,10 @@ final class MeridianMeshTest {
   }
 
   private static Meridian bellows() {
-    return Meridian.from(m(20), m(0)).convolutions(4, m(5), m(6)).drawn(Face.MIDDLE).wall(m(0.8));
+    return Meridian.from(m(20), m(0))
+        .convolutions(4, m(5), m(6))
+        .drawn(DrawnFace.MIDDLE)
+        .wall(m(0.8));
   }
 
   private static Meridian stepped() {
@@ -70,7 +73,7 @@ final class MeridianMeshTest {
         even(Meridian.from(m(5.5), m(0)).lineTo(m(5.5), m(10)).wall(m(1)), 20),
         Meshes.tube(5.0, 10.0, 1.0, 20));
     same(
-        even(Meridian.from(m(0), m(0)).lineTo(m(10), m(0)).drawn(Face.MIDDLE).wall(m(1)), 16),
+        even(Meridian.from(m(0), m(0)).lineTo(m(10), m(0)).drawn(DrawnFace.MIDDLE).wall(m(1)), 16),
         Meshes.disc(10.0, 1.0, 16));
     double opening = 1.1;
     same(
@@ -82,7 +85,10 @@ final class MeridianMeshTest {
         Meshes.sphere(10.0, opening, 1.0, 24));
     same(
         even(
-            Meridian.from(m(6), m(0)).convolutions(0.5, m(4), m(4)).drawn(Face.MIDDLE).wall(m(0.4)),
+            Meridian.from(m(6), m(0))
+                .convolutions(0.5, m(4), m(4))
+                .drawn(DrawnFace.MIDDLE)
+                .wall(m(0.4)),
             7),
         Meshes.convolution(8.0, 4.0, 1.0, 0.4, 7));
   }

@@ -65,9 +65,9 @@ final class MeridianRefusalTest {
     MeridianDraft folds = Meridian.from(mm(20), mm(0)).convolutions(2, mm(5), mm(6)).named("fold");
     refused(() -> folds.wall(mm(1.5)), "wall is 1.5 mm at piece 1 (fold)", "fold", "1.5 mm");
     assertThatNoException().isThrownBy(() -> folds.wall(mm(1.49)));
-    refused(() -> folds.drawn(Face.INNER).wall(mm(1.5)), "piece 1 (fold)", "1.5 mm");
-    refused(() -> folds.drawn(Face.MIDDLE).wall(mm(3)), "piece 1 (fold)", "1.5 mm");
-    assertThatNoException().isThrownBy(() -> folds.drawn(Face.MIDDLE).wall(mm(2.99)));
+    refused(() -> folds.drawn(DrawnFace.INNER).wall(mm(1.5)), "piece 1 (fold)", "1.5 mm");
+    refused(() -> folds.drawn(DrawnFace.MIDDLE).wall(mm(3)), "piece 1 (fold)", "1.5 mm");
+    assertThatNoException().isThrownBy(() -> folds.drawn(DrawnFace.MIDDLE).wall(mm(2.99)));
     refused(() -> folds.wall(mm(1)).wallTimes(1.5), "piece 1 (fold)");
   }
 
@@ -80,7 +80,7 @@ final class MeridianRefusalTest {
             .lineTo(mm(14), mm(20))
             .lineTo(mm(12), mm(0))
             .named("down")
-            .drawn(Face.MIDDLE);
+            .drawn(DrawnFace.MIDDLE);
     assertThatNoException().isThrownBy(() -> hairpin.wall(mm(1.9)));
     refused(() -> hairpin.wall(mm(2.1)), "meets itself", "piece 1 (up), ", "piece 3 (down), ");
     refused(

@@ -25,10 +25,11 @@ final class MeridianTest {
 
   @ParameterizedTest
   @EnumSource
-  void aTubeKeepsItsDrawnFace(Face face) {
+  void aTubeKeepsItsDrawnFace(DrawnFace face) {
     MeridianDraft draft = Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(30)).drawn(face);
     for (double t : new double[] {0.1, 1.0, 4.0}) {
-      double inner = 10.0 + (face == Face.INNER ? 0.0 : face == Face.OUTER ? -t : -0.5 * t);
+      double inner =
+          10.0 + (face == DrawnFace.INNER ? 0.0 : face == DrawnFace.OUTER ? -t : -0.5 * t);
       Meridian tube = draft.wall(mm(t));
       double exact = Math.PI * 30.0 * (Math.pow(inner + t, 2) - inner * inner);
       assertThat(tube.printedVolume().mm3()).isCloseTo(exact, within(1e-11 * exact));
@@ -46,19 +47,19 @@ final class MeridianTest {
     assertThat(sphere.wall(mm(1)).length().mm()).isCloseTo(10 * Math.PI, within(1e-12));
     volume(sphere.wall(mm(1)), shell(10, 9));
     volume(sphere.wall(mm(9)), shell(10, 1));
-    volume(sphere.drawn(Face.INNER).wall(mm(1)), shell(11, 10));
-    volume(sphere.drawn(Face.MIDDLE).wall(mm(1)), shell(10.5, 9.5));
+    volume(sphere.drawn(DrawnFace.INNER).wall(mm(1)), shell(11, 10));
+    volume(sphere.drawn(DrawnFace.MIDDLE).wall(mm(1)), shell(10.5, 9.5));
     volume(Meridian.from(mm(0), mm(3)).lineTo(mm(7), mm(3)).wall(mm(2)), 98 * Math.PI);
     // a cone cut square to its wall: Pappus with the middle of the wall
     double slant = Math.hypot(3, 4);
     volume(
-        Meridian.from(mm(5), mm(0)).lineTo(mm(8), mm(4)).drawn(Face.MIDDLE).wall(mm(0.5)),
+        Meridian.from(mm(5), mm(0)).lineTo(mm(8), mm(4)).drawn(DrawnFace.MIDDLE).wall(mm(0.5)),
         2 * Math.PI * 6.5 * slant * 0.5);
     MeridianDraft can =
         Meridian.from(mm(0), mm(0)).lineTo(mm(10), mm(0)).lineTo(mm(10), mm(20)).toAxis();
     volume(can.wall(mm(1)), Math.PI * (2000 - 81 * 18));
-    volume(can.drawn(Face.INNER).wall(mm(1)), Math.PI * (121 * 22 - 2000));
-    volume(can.drawn(Face.MIDDLE).wall(mm(1)), Math.PI * (10.5 * 10.5 * 21 - 9.5 * 9.5 * 19));
+    volume(can.drawn(DrawnFace.INNER).wall(mm(1)), Math.PI * (121 * 22 - 2000));
+    volume(can.drawn(DrawnFace.MIDDLE).wall(mm(1)), Math.PI * (10.5 * 10.5 * 21 - 9.5 * 9.5 * 19));
   }
 
   @Test
@@ -88,7 +89,10 @@ final class MeridianTest {
     double round = 1.5;
     double leg = 5 - 2 * round;
     Meridian part =
-        Meridian.from(mm(20), mm(0)).convolutions(3, mm(5), mm(6)).drawn(Face.MIDDLE).wall(mm(0.8));
+        Meridian.from(mm(20), mm(0))
+            .convolutions(3, mm(5), mm(6))
+            .drawn(DrawnFace.MIDDLE)
+            .wall(mm(0.8));
     double length = 3 * 2 * (Math.PI * round + leg);
     assertThat(part.length().mm()).isCloseTo(length, within(1e-12));
     // root and crest are symmetric about the mean radius but for the moment of the wall's rings:
@@ -264,7 +268,7 @@ final class MeridianTest {
     assertThat(m.pieces().get(1).from()).isEqualTo(mm(5));
     assertThat(m.pieces().get(1).to()).isEqualTo(m.length());
     assertThat(m.wall()).isEqualTo(mm(1));
-    assertThat(m.drawn()).isEqualTo(Face.OUTER);
+    assertThat(m.drawn()).isEqualTo(DrawnFace.OUTER);
     assertThat(m)
         .hasToString(
             "meridian of 2 pieces, 17.57 mm, wall 1 mm and 1 zones, drawn by its outer face");

@@ -62,7 +62,7 @@ final class RandomMeridiansPropertiesTest {
     if (random.nextBoolean()) {
       draft = draft.taper("p1", between(random, wall, 2 * wall), between(random, 0.5 * wall, wall));
     }
-    return draft.drawn(Face.values()[random.nextInt(3)]).wall(mm(wall));
+    return draft.drawn(DrawnFace.values()[random.nextInt(3)]).wall(mm(wall));
   }
 
   private static Optional<Meridian> built(long seed) {

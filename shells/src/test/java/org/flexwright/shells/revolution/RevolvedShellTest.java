@@ -36,7 +36,7 @@ final class RevolvedShellTest {
     return RevolvedShell.of(
         Meridian.from(Length.mm(10.0), Length.mm(0.0))
             .lineTo(Length.mm(10.0), Length.mm(40.0))
-            .drawn(Face.OUTER)
+            .drawn(DrawnFace.OUTER)
             .wall(Length.mm(0.6)));
   }
 
@@ -94,6 +94,34 @@ final class RevolvedShellTest {
     assertThat(touch.holds(0.3).newtons()).isCloseTo(0.3 * touch.normal().newtons(), within(1e-12));
     assertThat(touch.mean().kpa()).isLessThan(300.0);
     assertThat(touch.peak().pa()).isGreaterThanOrEqualTo(touch.mean().pa());
+  }
+
+  @Test
+  void aWallThatStepsIsStrainedSmoothly() {
+    // drawn by its outside, which is straight: where the wall steps nothing folds
+    RevolvedShell plug =
+        RevolvedShell.of(
+            Meridian.from(Length.mm(10.0), Length.mm(0.0))
+                .lineTo(Length.mm(10.0), Length.mm(4.0))
+                .lineTo(Length.mm(10.0), Length.mm(34.0))
+                .named("middle")
+                .lineTo(Length.mm(10.0), Length.mm(38.0))
+                .wall("middle", Length.mm(0.6))
+                .wall(Length.mm(2.0)));
+    ShellPath path = plug.run(LAW, Drive.pressure(Pressure.kpa(150.0)));
+    double last = -1.0;
+    for (ShellState state : path.states()) {
+      double strain = state.peak().strain();
+      assertThat(strain).isGreaterThan(last).isLessThan(0.2);
+      last = strain;
+    }
+    // the thin middle grows most; both ends alike, the wall being its own mirror image
+    ShellState end = path.last();
+    int n = end.nodes() - 1;
+    assertThat(end.radius(n).mm()).isCloseTo(end.radius(0).mm(), within(1e-9));
+    for (int i = 0; i < n / 2; i++) {
+      assertThat(end.radius(n - i).mm()).isCloseTo(end.radius(i).mm(), within(1e-6));
+    }
   }
 
   @Test

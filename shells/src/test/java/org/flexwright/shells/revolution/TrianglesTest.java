@@ -37,7 +37,7 @@ final class TrianglesTest {
         Meridian.from(mm(9), mm(0))
             .sine(2, mm(2), mm(5))
             .splineThrough(mm(8), mm(13), mm(0), mm(16))
-            .drawn(Face.INNER)
+            .drawn(DrawnFace.INNER)
             .wall(mm(0.3)));
   }
 

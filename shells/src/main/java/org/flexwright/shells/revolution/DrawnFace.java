@@ -7,7 +7,7 @@ package org.flexwright.shells.revolution;
  * <p>The inner face lies to the left of the run. On a meridian that runs up, or from the axis at
  * the bottom outwards and up, it is the face towards the axis and towards what is enclosed.
  */
-public enum Face {
+public enum DrawnFace {
   /** To the right of the run: away from the axis on a meridian that runs up. */
   OUTER(0.0),
   /** Half a wall on either side of the line. */
@@ -17,7 +17,7 @@ public enum Face {
 
   private final double right;
 
-  Face(double right) {
+  DrawnFace(double right) {
     this.right = right;
   }
 
