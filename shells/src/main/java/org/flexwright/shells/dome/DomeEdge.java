@@ -30,10 +30,10 @@ import org.flexwright.run.RunControl;
  * <p>Symbols: R radius of the middle of the wall, t wall (m).
  *
  * <p>Band 0.92 to 1.15 (at 40 degrees, R/t 20 and nu 0.5 the load is 1.137 times this one): a shell
- * computation lies at 0.93 to 1.01 of the spread at A 40 to 90
- * degrees and R/t 20 to 100. Range: R/t from 20, A from 40 degrees, d/t to 0.5. Caveats outside.
- * Source: Geckeler 1926 after Timoshenko and Woinowsky-Krieger 1959 (from memory, checked). Built
- * axis up, the hoop strain lies in the layers and the bending pulls them apart.
+ * computation lies at 0.93 to 1.01 of the spread at A 40 to 90 degrees and R/t 20 to 100. Range:
+ * R/t from 20, A from 40 degrees, d/t to 0.5. Caveats outside. Source: Geckeler 1926 after
+ * Timoshenko and Woinowsky-Krieger 1959 (from memory, checked). Built axis up, the hoop strain lies
+ * in the layers and the bending pulls them apart.
  *
  * <p>JShell: {@code DomeEdge.of(mm(30), Angle.degrees(90), mm(1))}
  *
