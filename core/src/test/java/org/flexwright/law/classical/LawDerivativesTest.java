@@ -211,12 +211,14 @@ class LawDerivativesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("laws")
+  @MethodSource("allLaws")
   void manyStatesAreFiniteAndTheOrderDoesNotMatter(StrainEnergy law) {
     Random random = new Random(5);
     double[] g = new double[3];
     double[] h = new double[6];
     double[] turned = new double[6];
+    // the curve law takes the mean strain off: 1e-16 / 1e-8 where hardly any shape is changed
+    double rounding = law instanceof HenckyCurve ? 1e-8 : 1e-10;
     for (int i = 0; i < 100_000; i++) {
       double[] l = draw(random, law);
       double w = law.energy(l[0], l[1], l[2]);
@@ -226,14 +228,14 @@ class LawDerivativesTest {
       law.gradient(l[0], l[1], l[2], g);
       law.gradient(l[2], l[0], l[1], turned);
       for (int k = 0; k < 3; k++) {
-        near(turned[k], g[(k + 2) % 3], 1e-10, law, l);
+        near(turned[k], g[(k + 2) % 3], rounding, law, l);
       }
       law.hessian(l[0], l[1], l[2], h);
       law.hessian(l[2], l[0], l[1], turned);
       int[] from = {2, 0, 1, 4, 5, 3};
       double size = Arrays.stream(h).map(Math::abs).max().orElseThrow();
       for (int k = 0; k < 6; k++) {
-        assertThat(Math.abs(turned[k] - h[from[k]])).isLessThanOrEqualTo(1e-10 * size);
+        assertThat(Math.abs(turned[k] - h[from[k]])).isLessThanOrEqualTo(rounding * size);
         assertThat(Double.isFinite(h[k]) && Double.isFinite(w)).isTrue();
       }
     }
