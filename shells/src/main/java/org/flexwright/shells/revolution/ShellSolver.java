@@ -147,6 +147,12 @@ final class ShellSolver {
     free(out);
   }
 
+  /** How the unknowns grow with the load factor. */
+  private void solveAlong() {
+    pattern(along);
+    model.tangent.solve(along);
+  }
+
   private void free(double[] out) {
     for (int h : held) {
       out[h] = 0.0;
@@ -156,9 +162,8 @@ final class ShellSolver {
   /** One Newton step; gives its largest part over the size of the shell. */
   private double step(Control control, double target) {
     residual(right);
-    pattern(along);
     model.tangent.solve(right);
-    model.tangent.solve(along);
+    solveAlong();
     double df;
     if (control instanceof Control.Load) {
       df = target - factor;
@@ -208,16 +213,14 @@ final class ShellSolver {
    * @return d factor / d value, zero at a limit point of the load
    */
   double rate(Control control) {
-    pattern(along);
-    model.tangent.solve(along);
+    solveAlong();
     slope(control);
     return 1.0 / dot(row, along);
   }
 
   /** How fast the shell moves with the load factor at the present, evaluated state. */
   double speed() {
-    pattern(along);
-    model.tangent.solve(along);
+    solveAlong();
     double sum = 0.0;
     for (int i = 0; i < x.length; i++) {
       double s = along[i] / scale(i);
@@ -243,8 +246,7 @@ final class ShellSolver {
    * @param onward whether the direction shall agree with the arc before
    */
   void mark(boolean onward) {
-    pattern(along);
-    model.tangent.solve(along);
+    solveAlong();
     double length = 0.0;
     double same = 0.0;
     for (int i = 0; i < x.length; i++) {

@@ -144,7 +144,7 @@ final class WallSection {
   private void addSecond(
       double weight, double y, double eu, double rv, double k, double q, double c1, double c2) {
     double j = 1.0 / (eu * rv);
-    double bend = -(k * rv + q * eu); // second derivative of the volume by y
+    double bend = bend(eu, rv, k, q);
     double uu = weight * layer.uu;
     double uv = weight * layer.uv;
     double vv = weight * layer.vv;
@@ -153,8 +153,7 @@ final class WallSection {
     double both = wu * k + wv * q;
     for (int a = 0; a < 4; a++) {
       for (int b = a; b < 4; b++) {
-        double cross = gyy[a] * dy[b] + gyy[b] * dy[a] + bend * dy[a] * dy[b] + mixed(a, b, y);
-        double yab = -cross * j;
+        double yab = depthCurvature(a, b, y, bend, j);
         double s = uu * du[a] * du[b] + uv * (du[a] * dv[b] + du[b] * dv[a]) + vv * dv[a] * dv[b];
         s -= both * yab;
         if (a == K) {
@@ -175,6 +174,17 @@ final class WallSection {
       second[STRAINS * a + G] += gs * (layer.us * du[a] + layer.vs * dv[a]);
     }
     second[STRAINS * G + G] += weight / (c1 * c1) * layer.ss;
+  }
+
+  /** Second derivative of the volume by the depth. */
+  private static double bend(double eu, double rv, double k, double q) {
+    return -(k * rv + q * eu);
+  }
+
+  /** Second derivative of the depth by two strains, j one over the slope of the volume by y. */
+  private double depthCurvature(int a, int b, double y, double bend, double j) {
+    double cross = gyy[a] * dy[b] + gyy[b] * dy[a] + bend * dy[a] * dy[b] + mixed(a, b, y);
+    return -cross * j;
   }
 
   /** Second derivative of the volume by two strains at fixed depth. */
@@ -199,12 +209,12 @@ final class WallSection {
     depthSlopes(y, eu, rv, e, k, r, q);
     depth = y;
     double j = 1.0 / (eu * rv);
-    double bend = -(k * rv + q * eu);
+    double bend = bend(eu, rv, k, q);
     for (int a = 0; a < 4; a++) {
       for (int b = a; b < 4; b++) {
-        double cross = gyy[a] * dy[b] + gyy[b] * dy[a] + bend * dy[a] * dy[b] + mixed(a, b, y);
-        depthCurved[4 * a + b] = -cross * j;
-        depthCurved[4 * b + a] = -cross * j;
+        double curved = depthCurvature(a, b, y, bend, j);
+        depthCurved[4 * a + b] = curved;
+        depthCurved[4 * b + a] = curved;
       }
     }
   }
