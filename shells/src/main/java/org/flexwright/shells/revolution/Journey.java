@@ -159,7 +159,7 @@ final class Journey {
             towards * reaction(),
             solver.pressure(),
             model.volume - empty,
-            model.energy,
+            model.energy(solver.x),
             strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
             solver.stable(control)));

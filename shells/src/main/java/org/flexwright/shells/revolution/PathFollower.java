@@ -26,9 +26,13 @@ final class PathFollower {
   private final Runnable onState;
   private final double[] now;
   private final double[] before;
+  private final double[] earlier;
   private double nowFactor;
   private double beforeFactor;
+  private double earlierFactor;
   private double lastStep;
+  private double stepBefore;
+  private boolean bent; // whether a parabola would have met the last state better
   private double[] pressed;
   private final List<LimitPoint> limits = new ArrayList<>();
 
@@ -42,6 +46,7 @@ final class PathFollower {
     this.onState = onState;
     now = solver.x.clone();
     before = solver.x.clone();
+    earlier = solver.x.clone();
     nowFactor = solver.factor;
     beforeFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
@@ -63,15 +68,18 @@ final class PathFollower {
   /** Takes the present state of the solver as the one to go on from. */
   void settle() {
     keep(0.0);
-    lastStep = 0.0;
   }
 
   private void keep(double step) {
+    bent = step != 0.0 && lastStep != 0.0 && stepBefore != 0.0 && bends(step);
+    System.arraycopy(before, 0, earlier, 0, now.length);
+    earlierFactor = beforeFactor;
     System.arraycopy(now, 0, before, 0, now.length);
     beforeFactor = nowFactor;
     System.arraycopy(solver.x, 0, now, 0, now.length);
     nowFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
+    stepBefore = step == 0.0 ? 0.0 : lastStep;
     lastStep = step;
   }
 
@@ -83,13 +91,41 @@ final class PathFollower {
     solver.evaluate();
   }
 
-  /** Starts from a straight line through the last two states. */
+  /** Starts from a straight line through the last two states or a parabola through three. */
   private void extrapolate(double step) {
-    double share = lastStep == 0.0 ? 0.0 : step / lastStep;
-    for (int i = 0; i < now.length; i++) {
-      solver.x[i] = now[i] + share * (now[i] - before[i]);
+    double a = lastStep == 0.0 ? 0.0 : step / lastStep;
+    double b = 0.0; // weight of how the slope changed
+    if (lastStep != 0.0 && stepBefore != 0.0 && bent && solver.model().contact.none()) {
+      b = weight(step);
     }
-    solver.factor = nowFactor + share * (nowFactor - beforeFactor);
+    for (int i = 0; i < now.length; i++) {
+      solver.x[i] = predicted(now[i], before[i], earlier[i], a, b);
+    }
+    solver.factor = predicted(nowFactor, beforeFactor, earlierFactor, a, b);
+  }
+
+  /** Whether the state just found lies nearer to a parabola through three than to a line. */
+  private boolean bends(double step) {
+    double a = step / lastStep;
+    double b = weight(step);
+    double line = 0.0;
+    double parabola = 0.0;
+    for (int i = 0; i < now.length; i++) {
+      line += Math.abs(solver.x[i] - predicted(now[i], before[i], earlier[i], a, 0.0));
+      parabola += Math.abs(solver.x[i] - predicted(now[i], before[i], earlier[i], a, b));
+    }
+    return parabola < line;
+  }
+
+  private double weight(double step) {
+    return step * (step + lastStep) / (lastStep + stepBefore);
+  }
+
+  private double predicted(double last, double second, double third, double a, double b) {
+    double straight = last + a * (last - second);
+    return b == 0.0
+        ? straight
+        : straight + b * ((last - second) / lastStep - (second - third) / stepBefore);
   }
 
   /**

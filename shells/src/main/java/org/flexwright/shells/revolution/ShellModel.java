@@ -25,7 +25,6 @@ final class ShellModel {
   final double[] swept; // slope of the volume
   final Contact contact;
   private final ShellElement element;
-  double energy;
   double touching;
   double volume;
 
@@ -36,7 +35,7 @@ final class ShellModel {
   ShellModel(ShellMesh mesh, StrainEnergy law, int layers, List<Obstacle> obstacles) {
     this.mesh = mesh;
     contact = new Contact(mesh, obstacles, STIFF * law.youngModulus() / mesh.thinnest());
-    element = new ShellElement(new WallSection(law, layers), contact);
+    element = new ShellElement(new WallSection(law, new Layers(mesh, layers)), contact);
     tangent = new BlockTridiagonal(mesh.nodes());
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
@@ -48,7 +47,6 @@ final class ShellModel {
    * @return whether every element can exist
    */
   boolean at(double[] x, double pressure) {
-    energy = 0.0;
     touching = 0.0;
     volume = 0.0;
     Arrays.fill(force, 0.0);
@@ -58,7 +56,6 @@ final class ShellModel {
       if (!element.at(mesh, i, x)) {
         return false;
       }
-      energy += element.energy;
       touching += element.touching;
       for (int a = 0; a < 6; a++) {
         force[3 * i + a] += element.force[a];
@@ -66,6 +63,15 @@ final class ShellModel {
       sweep(i, x, pressure);
     }
     return true;
+  }
+
+  /** The energy stored in a state; infinite if some element cannot exist. */
+  double energy(double[] x) {
+    double sum = 0.0;
+    for (int i = 0; i < mesh.elements(); i++) {
+      sum += element.energy(mesh, i, x);
+    }
+    return sum;
   }
 
   private void sweep(int i, double[] x, double pressure) {

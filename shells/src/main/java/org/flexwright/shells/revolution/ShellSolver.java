@@ -12,6 +12,8 @@ final class ShellSolver {
 
   private static final int MOST = 25;
   private static final double NEAR = 1e-8; // quadratic: the next step would be below the last digit
+  private static final double SMALL = 1e-5;
+  private static final double LAST_DIGIT = 1e-15;
   private static final double CLOSE = 1e-4; // of the thinnest wall: gap left at a pressed face
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
@@ -81,17 +83,22 @@ final class ShellSolver {
       return false;
     }
     if (model.contact.none()) {
-      return true;
+      return exists();
     }
     for (int i = 0; i < MOST; i++) {
       if (model.contact.update() <= CLOSE * model.mesh.thinnest()) {
-        return true;
+        return exists();
       }
       if (!newton(control, target)) {
         return false;
       }
     }
     return false;
+  }
+
+  /** Whether the law gives the state an energy; its derivatives alone do not tell. */
+  private boolean exists() {
+    return model.energy(x) < Double.POSITIVE_INFINITY;
   }
 
   private boolean newton(Control control, double target) {
@@ -105,7 +112,8 @@ final class ShellSolver {
       if (!(step < Double.POSITIVE_INFINITY) || step > 1e3 * last) {
         return false;
       }
-      if (step < NEAR) {
+      // quadratic: the next step would be about step^3/last^2
+      if (step < NEAR || (step < SMALL && step * step * step < LAST_DIGIT * last * last)) {
         return evaluate();
       }
       last = step;

@@ -16,7 +16,7 @@ final class Strains {
 
   Strains(ShellMesh mesh) {
     this.mesh = mesh;
-    WallSection wall = new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1);
+    WallSection wall = new WallSection(NeoHookean.of(Pressure.pa(1.0)), new Layers(mesh, 1));
     element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
   }
 
