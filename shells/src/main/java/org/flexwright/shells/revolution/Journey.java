@@ -21,6 +21,7 @@ final class Journey {
   private final StrainEnergy law;
   private final ShellSolver solver;
   private final Strains strains;
+  private final Wrinkles wrinkles;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
   private final double towards; // sign of a push
@@ -39,6 +40,7 @@ final class Journey {
     ShellMesh moving = ends.moving;
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
+    wrinkles = new Wrinkles(moving, law);
     top = 3 * (moving.nodes() - 1) + 1;
     held = held(moving, first, last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
@@ -163,6 +165,7 @@ final class Journey {
             strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
             solver.stable(control)));
+    wrinkles.look(solver.x, towards * (solver.x[top] - rest), solver.pressure());
   }
 
   private Set<Caveat> caveats() {
@@ -172,6 +175,7 @@ final class Journey {
       stretch = Math.max(stretch, 1.0 + s.peak().strain());
     }
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
+    caveats.addAll(wrinkles.caveats());
     return caveats;
   }
 }
