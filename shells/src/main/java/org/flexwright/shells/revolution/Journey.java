@@ -29,6 +29,7 @@ final class Journey {
   private final double empty;
   private final List<ShellState> states = new ArrayList<>();
   private final List<ShellPath.Limit> limits = new ArrayList<>();
+  private final Forks forks = new Forks();
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -92,10 +93,21 @@ final class Journey {
     PathFollower follower = new PathFollower(solver, () -> record(control));
     Termination end = follower.follow(control, target(leg), leg.steps(), NAME, run);
     for (PathFollower.LimitPoint p : follower.limits()) {
-      limits.add(new ShellPath.Limit(number, signed(leg, p.factor()), driven(leg, p.value())));
+      double load = signed(leg, p.factor());
+      double at = driven(leg, p.value());
+      limits.add(new ShellPath.Limit(p.kind(), number, load, at));
+      forks.see(p, number, leg.what(), at);
     }
     settle(leg);
-    return end;
+    return told(end);
+  }
+
+  private Termination told(Termination end) {
+    boolean ended =
+        end.kind() == Termination.Kind.LIMIT_POINT || end.kind() == Termination.Kind.NOT_CONVERGED;
+    return ended
+        ? new Termination(end.kind(), end.why() + " (" + states.get(states.size() - 1) + ")")
+        : end;
   }
 
   /** Loads and holds for a leg; gives what grows. */
@@ -176,6 +188,7 @@ final class Journey {
     }
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
     caveats.addAll(wrinkles.caveats());
+    caveats.addAll(forks.caveats());
     return caveats;
   }
 }

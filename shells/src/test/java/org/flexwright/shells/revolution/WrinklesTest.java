@@ -104,11 +104,11 @@ final class WrinklesTest {
 
   @Test
   void aThinTorisphericalHeadFoldsAtItsKnuckleUnderPressureInside() {
-    ShellPath thin = torisphere(0.15, 30.0);
+    ShellPath thin = torisphere(0.15, 5.0);
     assertThat(over(thin)).isGreaterThan(1.0);
     assertThat(thin.caveats()).anyMatch(c -> c.message().contains("at piece 2"));
     // ten times the wall, ten times the pressure: the same strain, no folds
-    ShellPath thick = torisphere(1.5, 300.0);
+    ShellPath thick = torisphere(1.5, 50.0);
     assertThat(over(thick)).isZero();
   }
 
