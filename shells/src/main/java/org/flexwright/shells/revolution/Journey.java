@@ -22,6 +22,7 @@ final class Journey {
   private final ShellSolver solver;
   private final Strains strains;
   private final Wrinkles wrinkles;
+  private final Profile profile;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
   private final double towards; // sign of a push
@@ -42,6 +43,7 @@ final class Journey {
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
     wrinkles = new Wrinkles(moving, law);
+    profile = new Profile(moving, ends.before(), law, layers, List.copyOf(obstacles));
     top = 3 * (moving.nodes() - 1) + 1;
     held = held(moving, first, last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
@@ -176,7 +178,9 @@ final class Journey {
             model.energy,
             strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
-            solver.stable(control)));
+            solver.stable(control),
+            profile,
+            model.contact.multipliers()));
     wrinkles.look(solver.x, towards * (solver.x[top] - rest), solver.pressure());
   }
 
