@@ -18,17 +18,15 @@ final class Forks {
   private final List<Caveat> caveats = new ArrayList<>();
   private int ways;
 
-  /** Sees a limit of a leg; the first loss of stability of a path is told. */
-  void see(PathFollower.LimitPoint limit, int leg, Drive.What what, double driven) {
+  /** Sees a limit and where it is; the first loss of stability of a path is told. */
+  void see(PathFollower.LimitPoint limit, String at) {
     if (limit.kind() != ShellPath.Limit.Kind.BIFURCATION) {
       return;
     }
     if (ways == 0 && limit.lost() > 0) {
       String message =
           "from "
-              + value(what, driven)
-              + " of leg "
-              + (leg + 1)
+              + at
               + " on another path branches off: equal parts give way one after the other, and a"
               + " real part takes that path, which is softer than this one";
       caveats.add(Caveat.note("symmetric path of a shell", message, SOURCE));
@@ -36,7 +34,7 @@ final class Forks {
     ways = Math.max(0, ways + limit.lost());
   }
 
-  private static String value(Drive.What what, double driven) {
+  static String value(Drive.What what, double driven) {
     return switch (what) {
       case TRAVEL -> "travel " + Length.m(driven);
       case FORCE -> "force " + Force.newtons(driven);

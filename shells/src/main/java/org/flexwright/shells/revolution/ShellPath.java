@@ -23,8 +23,8 @@ public record ShellPath(
    * A state where the load or what is driven turns round, or where the path forks.
    *
    * @param kind what happens there
-   * @param leg the leg it was found on, from 0
-   * @param load the force in newtons or pressure in pascals there
+   * @param leg the leg it was found on, from 0; -1 while the standing loads were put on
+   * @param load the force in newtons or pressure in pascals there; of standing loads their share
    * @param driven the driven value there, in SI units
    */
   public record Limit(Kind kind, int leg, double load, double driven) {

@@ -117,6 +117,7 @@ final class ShellSolver {
 
   /** Evaluates the present state with tangent and factors. */
   boolean evaluate() {
+    model.head = loading.headAt(factor);
     if (!model.at(x, pressure())) {
       return false;
     }
@@ -134,7 +135,7 @@ final class ShellSolver {
   private void residual(double[] out) {
     double p = pressure();
     for (int i = 0; i < out.length; i++) {
-      out[i] = p * model.swept[i] - model.force[i];
+      out[i] = p * model.swept[i] + model.head * model.wetted[i] - model.force[i];
     }
     loading.addForces(factor, out);
     free(out);
@@ -143,7 +144,7 @@ final class ShellSolver {
   /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
-      out[i] = loading.perFactor() * model.swept[i];
+      out[i] = loading.perFactor() * model.swept[i] + loading.headPerFactor() * model.wetted[i];
     }
     loading.addPattern(out);
     free(out);
