@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.flexwright.evidence.Caveat;
+import org.flexwright.internal.Text;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.run.RunControl;
 import org.flexwright.run.Termination;
@@ -14,6 +15,7 @@ import org.flexwright.run.Termination;
 /** One run of a shell through its legs. Work space; not thread-safe. */
 final class Journey {
 
+  private static final int PUT_ON = 10; // steps for the standing loads
   private static final String NAME = "shell of revolution";
 
   private final BuiltIn ends;
@@ -21,6 +23,10 @@ final class Journey {
   private final StrainEnergy law;
   private final ShellSolver solver;
   private final Strains strains;
+  private final Wrinkles wrinkles;
+  private final Profile profile;
+  private final double[] carried; // standing forces by unknown
+  private boolean loaded;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
   private final double towards; // sign of a push
@@ -28,6 +34,7 @@ final class Journey {
   private final double empty;
   private final List<ShellState> states = new ArrayList<>();
   private final List<ShellPath.Limit> limits = new ArrayList<>();
+  private final Forks forks = new Forks();
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -39,7 +46,10 @@ final class Journey {
     ShellMesh moving = ends.moving;
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
+    wrinkles = new Wrinkles(moving, law);
+    profile = new Profile(moving, ends.before(), law, layers, List.copyOf(obstacles));
     top = 3 * (moving.nodes() - 1) + 1;
+    carried = new double[top + 2];
     held = held(moving, first, last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
     solver.evaluate();
@@ -47,6 +57,36 @@ final class Journey {
     rest = solver.x[top];
     double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
     towards = down == 0.0 ? -1.0 : down;
+  }
+
+  /**
+   * Puts loads on, before the run.
+   *
+   * @param loads what the shell bears
+   * @param pieces of its meridian
+   */
+  Journey under(List<Load> loads, List<Meridian.Piece> pieces) {
+    for (Load load : loads) {
+      loaded = true;
+      if (load instanceof Load.Fill fill) {
+        double weight = fill.liquid().kgPerM3() * Liquid.GRAVITY;
+        model.liquid = new Liquid(weight, fill.level().m());
+      } else if (load instanceof Load.Ring ring) {
+        int node = start(ring.piece(), pieces);
+        carried[3 * node] += ring.radial().newtons();
+        carried[3 * node + 1] += ring.axial().newtons();
+      }
+    }
+    return this;
+  }
+
+  private int start(String name, List<Meridian.Piece> pieces) {
+    int number = pieces.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow().number();
+    int node = 0;
+    while (node < model.mesh.elements() - 1 && model.mesh.piece[node] < number - 1) {
+      node++;
+    }
+    return node;
   }
 
   private static int[] held(ShellMesh mesh, End first, End last) {
@@ -76,10 +116,28 @@ final class Journey {
   ShellPath run(List<Drive> legs, RunControl run) {
     Termination end = Termination.completed();
     record(new Control.Load());
+    if (loaded) {
+      end = load(run);
+    }
     for (int i = 0; i < legs.size() && end.complete(); i++) {
       end = leg(i, legs.get(i), run);
     }
     return new ShellPath(states, limits, end, List.copyOf(caveats()));
+  }
+
+  private Termination load(RunControl run) {
+    Control control = new Control.Load();
+    solver.load(Loading.growing(carried), 0.0, with(held, top));
+    if (!solver.evaluate()) {
+      return new Termination(Termination.Kind.NOT_CONVERGED, "the start of the standing loads");
+    }
+    PathFollower follower = new PathFollower(solver, () -> record(control));
+    Termination end = follower.follow(control, 1.0, PUT_ON, NAME, run);
+    for (PathFollower.LimitPoint p : follower.limits()) {
+      limits.add(new ShellPath.Limit(p.kind(), -1, p.factor(), p.value()));
+      forks.see(p, Text.percent(p.value()) + " of the standing loads");
+    }
+    return told(end);
   }
 
   private Termination leg(int number, Drive leg, RunControl run) {
@@ -90,25 +148,41 @@ final class Journey {
     PathFollower follower = new PathFollower(solver, () -> record(control));
     Termination end = follower.follow(control, target(leg), leg.steps(), NAME, run);
     for (PathFollower.LimitPoint p : follower.limits()) {
-      limits.add(new ShellPath.Limit(number, signed(leg, p.factor()), driven(leg, p.value())));
+      double load = signed(leg, p.factor());
+      double at = driven(leg, p.value());
+      limits.add(new ShellPath.Limit(p.kind(), number, load, at));
+      forks.see(p, Forks.value(leg.what(), at) + " of leg " + (number + 1));
     }
     settle(leg);
-    return end;
+    return told(end);
+  }
+
+  private Termination told(Termination end) {
+    boolean ended =
+        end.kind() == Termination.Kind.LIMIT_POINT || end.kind() == Termination.Kind.NOT_CONVERGED;
+    return ended
+        ? new Termination(end.kind(), end.why() + " (" + states.get(states.size() - 1) + ")")
+        : end;
   }
 
   /** Loads and holds for a leg; gives what grows. */
   private Control prepare(Drive leg) {
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
-      solver.load(Loading.force(top + 2, top).under(pressure), reaction(), held);
+      solver.load(
+          carried(Loading.force(top + 2, top).under(pressure)), reaction(), held);
       return leg.what() == Drive.What.TRAVEL ? new Control.Unknown(top) : new Control.Load();
     }
-    Loading by = Loading.pressure(top + 2);
+    Loading by = carried(Loading.pressure(top + 2));
     solver.load(
         axiallyHeld ? by : by.holding(towards * push, top),
         pressure,
         axiallyHeld ? with(held, top) : held);
     return leg.what() == Drive.What.VOLUME ? new Control.Volume() : new Control.Load();
+  }
+
+  private Loading carried(Loading by) {
+    return loaded ? by.carrying(carried) : by;
   }
 
   private double target(Drive leg) {
@@ -148,7 +222,9 @@ final class Journey {
 
   /** The axial force on the last end that balances the present state. */
   private double reaction() {
-    return model.force[top] - solver.pressure() * model.swept[top];
+    return model.force[top]
+        - solver.pressure() * model.swept[top]
+        - model.head * model.wetted[top];
   }
 
   private void record(Control control) {
@@ -162,7 +238,10 @@ final class Journey {
             model.energy(solver.x),
             strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
-            solver.stable(control)));
+            solver.stable(control),
+            profile,
+            model.contact.multipliers()));
+    wrinkles.look(solver.x, towards * (solver.x[top] - rest), solver.pressure());
   }
 
   private Set<Caveat> caveats() {
@@ -172,6 +251,8 @@ final class Journey {
       stretch = Math.max(stretch, 1.0 + s.peak().strain());
     }
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
+    caveats.addAll(wrinkles.caveats());
+    caveats.addAll(forks.caveats());
     return caveats;
   }
 }

@@ -35,14 +35,21 @@ public final class RevolvedShell {
   private final End first;
   private final End last;
   private final List<Obstacle> obstacles;
+  private final List<Load> loads;
 
   private RevolvedShell(
-      ShellMesh mesh, Meridian meridian, End first, End last, List<Obstacle> obstacles) {
+      ShellMesh mesh,
+      Meridian meridian,
+      End first,
+      End last,
+      List<Obstacle> obstacles,
+      List<Load> loads) {
     this.mesh = mesh;
     this.meridian = meridian;
     this.first = first;
     this.last = last;
     this.obstacles = obstacles;
+    this.loads = loads;
     this.printed = meridian.printedVolume();
   }
 
@@ -53,7 +60,7 @@ public final class RevolvedShell {
    * @return the shell
    */
   public static RevolvedShell of(Meridian meridian) {
-    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of());
+    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of(), List.of());
   }
 
   /**
@@ -63,7 +70,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell first(End by) {
-    return new RevolvedShell(mesh, meridian, by, last, obstacles);
+    return new RevolvedShell(mesh, meridian, by, last, obstacles, loads);
   }
 
   /**
@@ -73,7 +80,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell last(End by) {
-    return new RevolvedShell(mesh, meridian, first, by, obstacles);
+    return new RevolvedShell(mesh, meridian, first, by, obstacles, loads);
   }
 
   /**
@@ -83,7 +90,34 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell against(Obstacle... all) {
-    return new RevolvedShell(mesh, meridian, first, last, List.of(all));
+    return new RevolvedShell(mesh, meridian, first, last, List.of(all), loads);
+  }
+
+  /**
+   * This shell under loads that stay on: they are put on before the first leg, with the last end
+   * held where it is.
+   *
+   * @param all everything it bears; one liquid at most
+   * @return the new shell
+   * @throws org.flexwright.InvalidInputException if no piece has the name of a ring load, or there
+   *     are two liquids
+   */
+  public RevolvedShell under(Load... all) {
+    long liquids = 0;
+    for (Load load : all) {
+      liquids += load instanceof Load.Fill ? 1 : 0;
+      if (load instanceof Load.Ring ring) {
+        List<String> names = meridian.pieces().stream().map(Meridian.Piece::name).toList();
+        Require.that(
+            names.contains(ring.piece()),
+            "piece of a ring load",
+            ring.piece(),
+            "one of " + names,
+            "name the piece at whose start it acts");
+      }
+    }
+    Require.that(liquids <= 1, "liquids", liquids, "one at most", "give the heavier one");
+    return new RevolvedShell(mesh, meridian, first, last, obstacles, List.of(all));
   }
 
   /**
@@ -95,7 +129,7 @@ public final class RevolvedShell {
    */
   public RevolvedShell fineness(double times) {
     Require.between("fineness", times, 0.25, 16.0, "");
-    return new RevolvedShell(meridian.mesh(times), meridian, first, last, obstacles);
+    return new RevolvedShell(meridian.mesh(times), meridian, first, last, obstacles, loads);
   }
 
   /**
@@ -108,7 +142,9 @@ public final class RevolvedShell {
    */
   public ShellPath run(StrainEnergy law, RunControl run, Drive... legs) {
     Require.atLeast("legs", legs.length, 1);
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).run(List.of(legs), run);
+    return new Journey(mesh, first, last, LAYERS, law, obstacles)
+        .under(loads, meridian.pieces())
+        .run(List.of(legs), run);
   }
 
   /**

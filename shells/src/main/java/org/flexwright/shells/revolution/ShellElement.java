@@ -20,7 +20,7 @@ final class ShellElement {
   private static final int S = WallSection.STRAINS;
   static final int ALL = 7; // e, k, r, q, g, height, angle
   private static final double TURN = 2.0 * Math.PI;
-  private static final double SHEAR = Math.sqrt(5.0 / 6.0);
+  static final double SHEAR = Math.sqrt(5.0 / 6.0);
   private static final double SMALL = 0.04; // series are exact to the last digit below it
 
   private final WallSection wall;

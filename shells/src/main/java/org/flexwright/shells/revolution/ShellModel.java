@@ -24,6 +24,10 @@ final class ShellModel {
   final double[] force; // slope of the stored energy
   final double[] swept; // slope of the volume
   final Contact contact;
+  final double[] wetted; // slope of the liquid's potential
+  Liquid liquid = Liquid.NONE;
+  double head; // share of the liquid's weight
+  double filled; // the liquid's potential at its whole weight
   private final ShellElement element;
   double touching;
   double volume;
@@ -39,6 +43,7 @@ final class ShellModel {
     tangent = new BlockTridiagonal(mesh.nodes());
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
+    wetted = new double[3 * mesh.nodes()];
   }
 
   /**
@@ -51,6 +56,8 @@ final class ShellModel {
     volume = 0.0;
     Arrays.fill(force, 0.0);
     Arrays.fill(swept, 0.0);
+    Arrays.fill(wetted, 0.0);
+    filled = 0.0;
     tangent.clear();
     for (int i = 0; i < mesh.elements(); i++) {
       if (!element.at(mesh, i, x)) {
@@ -97,6 +104,7 @@ final class ShellModel {
       t[6 + 3] += pressure * a2;
       t[6 * 3 + 4] -= pressure * a2;
     }
+    filled += liquid.add(i, x, head, wetted, t);
     tangent.add(i, t);
   }
 }

@@ -26,6 +26,7 @@ final class ShellSolver {
   private final double[] row; // slope of the controlled value
   private final double[] marked; // where an arc starts
   private final double[] direction; // of the arc
+  private final double[] ahead; // unit way a step sets out
 
   final double[] x;
   double factor;
@@ -41,6 +42,7 @@ final class ShellSolver {
     row = new double[x.length];
     marked = x.clone();
     direction = new double[x.length];
+    ahead = new double[x.length];
     size = model.mesh.size();
   }
 
@@ -123,6 +125,7 @@ final class ShellSolver {
 
   /** Evaluates the present state with tangent and factors. */
   boolean evaluate() {
+    model.head = loading.headAt(factor);
     if (!model.at(x, pressure())) {
       return false;
     }
@@ -140,7 +143,7 @@ final class ShellSolver {
   private void residual(double[] out) {
     double p = pressure();
     for (int i = 0; i < out.length; i++) {
-      out[i] = p * model.swept[i] - model.force[i];
+      out[i] = p * model.swept[i] + model.head * model.wetted[i] - model.force[i];
     }
     loading.addForces(factor, out);
     free(out);
@@ -149,7 +152,7 @@ final class ShellSolver {
   /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
-      out[i] = loading.perFactor() * model.swept[i];
+      out[i] = loading.perFactor() * model.swept[i] + loading.headPerFactor() * model.wetted[i];
     }
     loading.addPattern(out);
     free(out);
@@ -226,15 +229,67 @@ final class ShellSolver {
     return 1.0 / dot(row, along);
   }
 
-  /** How fast the shell moves with the load factor at the present, evaluated state. */
-  double speed() {
+  /**
+   * How a controlled value grows along the arc marked, at the present, evaluated state.
+   *
+   * @return d value / d arc, zero where the value turns round
+   */
+  double growth(Control control) {
+    solveAlong();
+    slope(new Control.Arc());
+    double arc = dot(row, along);
+    if (control instanceof Control.Load) {
+      return 1.0 / arc;
+    }
+    slope(control);
+    return dot(row, along) / arc;
+  }
+
+  /** How fast the shell moves with a controlled value at the present, evaluated state. */
+  double speed(Control control) {
     solveAlong();
     double sum = 0.0;
     for (int i = 0; i < x.length; i++) {
       double s = along[i] / scale(i);
       sum += s * s;
     }
-    return Math.sqrt(sum);
+    if (control instanceof Control.Load) {
+      return Math.sqrt(sum);
+    }
+    slope(control);
+    return Math.sqrt(sum) / Math.abs(dot(row, along));
+  }
+
+  /** Marks the way a step of a controlled value sets out from the present, evaluated state. */
+  void aim(Control control, double step) {
+    along(control, step, ahead);
+  }
+
+  private void along(Control control, double step, double[] out) {
+    solveAlong();
+    slope(control);
+    double by = Math.copySign(1.0, dot(row, along) * step);
+    double sum = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      out[i] = by * along[i] / scale(i);
+      sum += out[i] * out[i];
+    }
+    for (int i = 0; i < x.length; i++) {
+      out[i] /= Math.sqrt(sum);
+    }
+  }
+
+  /** The cosine of the way from a state to the way set out or arriving, whichever is less. */
+  double aligned(Control control, double[] from, double step) {
+    double start = 0.0;
+    double end = 0.0;
+    along(control, step, right);
+    for (int i = 0; i < x.length; i++) {
+      double way = (x[i] - from[i]) / scale(i);
+      start += way * ahead[i];
+      end += way * right[i];
+    }
+    return Math.min(start, end) / distance(from);
   }
 
   /** How far the present state is from another. */
@@ -284,13 +339,18 @@ final class ShellSolver {
    * eigenvalue is left among the displacements that keep the value.
    */
   boolean stable(Control control) {
+    return negatives(control) == 0;
+  }
+
+  /**
+   * How many negative eigenvalues the tangent of the present, evaluated state has among the
+   * displacements that keep a controlled value.
+   */
+  int negatives(Control control) {
     int negative = model.tangent.negative();
     if (control instanceof Control.Load || negative == 0) {
-      return negative == 0;
+      return negative;
     }
-    if (control instanceof Control.Volume || control instanceof Control.Unknown) {
-      return negative == 1 && rate(control) < 0.0;
-    }
-    return false;
+    return rate(control) < 0.0 ? negative - 1 : negative;
   }
 }

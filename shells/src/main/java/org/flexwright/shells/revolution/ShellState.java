@@ -26,6 +26,8 @@ public final class ShellState {
   private final Peak peak;
   private final List<Touch> touches;
   private final boolean stable;
+  private final Profile profile;
+  private final double[] pressed;
 
   ShellState(
       double[] x,
@@ -36,7 +38,11 @@ public final class ShellState {
       double energy,
       Peak peak,
       List<Touch> touches,
-      boolean stable) {
+      boolean stable,
+      Profile profile,
+      double[] pressed) {
+    this.profile = profile;
+    this.pressed = pressed.clone();
     this.x = x.clone();
     this.travel = travel;
     this.force = force;
@@ -133,6 +139,16 @@ public final class ShellState {
    */
   public boolean stable() {
     return stable;
+  }
+
+  /**
+   * The wall along the meridian: stretches, stresses, forces and moments, one station at the middle
+   * of each element that gives way. Computed anew at each call.
+   *
+   * @return the stations from the first end on
+   */
+  public List<Station> profile() {
+    return profile.stations(x, pressure, pressed);
   }
 
   /**
