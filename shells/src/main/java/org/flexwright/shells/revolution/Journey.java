@@ -40,7 +40,7 @@ final class Journey {
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
     top = 3 * (moving.nodes() - 1) + 1;
-    held = held(moving, first, last);
+    held = held(moving, ends.first, ends.last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
     solver.evaluate();
     empty = model.volume;
@@ -160,7 +160,7 @@ final class Journey {
             solver.pressure(),
             model.volume - empty,
             model.energy,
-            strains.peak(solver.x).further(ends.before()),
+            ends.numbered(strains.peak(solver.x)),
             strains.touches(solver.x, model.contact),
             solver.stable(control)));
   }
