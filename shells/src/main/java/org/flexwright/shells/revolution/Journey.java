@@ -21,6 +21,7 @@ final class Journey {
   private final StrainEnergy law;
   private final ShellSolver solver;
   private final Strains strains;
+  private final RigidReach reach;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
   private final double towards; // sign of a push
@@ -39,6 +40,7 @@ final class Journey {
     ShellMesh moving = ends.moving;
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
+    reach = new RigidReach(mesh, obstacles);
     top = 3 * (moving.nodes() - 1) + 1;
     held = held(moving, ends.first, ends.last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
@@ -152,9 +154,11 @@ final class Journey {
   }
 
   private void record(Control control) {
+    double[] whole = ends.whole(solver.x);
+    reach.look(whole);
     states.add(
         new ShellState(
-            ends.whole(solver.x),
+            whole,
             towards * (solver.x[top] - rest),
             towards * reaction(),
             solver.pressure(),
@@ -172,6 +176,7 @@ final class Journey {
       stretch = Math.max(stretch, 1.0 + s.peak().strain());
     }
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
+    reach.caveat().ifPresent(caveats::add);
     return caveats;
   }
 }
