@@ -85,8 +85,6 @@ final class Journey {
    */
   record LegEnd(double[] x, double factor, ShellState state) {}
 
-  int iterations() { return solver.iterations; }
-
   /** The mesh that moves. */
   ShellMesh mesh() {
     return model.mesh;

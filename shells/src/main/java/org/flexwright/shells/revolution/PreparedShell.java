@@ -40,7 +40,6 @@ public final class PreparedShell {
   private static final double NEAR = 0.5; // of the distance between the rungs
   private static final double NOISE = 1e-3; // of the size, per node: one mesh to another
 
-  static String debug = "";
   private final RevolvedShell shell;
   private final Lever<Meridian> lever;
   private final StrainEnergy law;
@@ -102,7 +101,7 @@ public final class PreparedShell {
         double share = (value.m() - from) / (wall(below + 1) - from);
         Journey journey = here.journey(law);
         if (between(journey, low, high, share)) {
-          debug += journey.iterations() + " "; return journey.path(Termination.completed());
+          return journey.path(Termination.completed());
         }
       }
     }
@@ -155,30 +154,36 @@ public final class PreparedShell {
     return true;
   }
 
-  private synchronized Rung rung(int number, RunControl run) {
-    Rung known = rungs.get(number);
-    if (known != null) {
-      return known;
+  private Rung rung(int number, RunControl run) {
+    synchronized (rungs) {
+      Rung known = rungs.get(number);
+      if (known != null) {
+        return known;
+      }
     }
-    RevolvedShell there;
+    Rung made = climb(number, run); // twice by two threads at once comes to the same
+    if (!run.stopRequested()) {
+      synchronized (rungs) {
+        rungs.put(number, made);
+      }
+    }
+    return made;
+  }
+
+  private Rung climb(int number, RunControl run) {
+    Meridian meridian;
     try {
-      there = shell.meridian(lever.set(shell.meridian(), Length.m(wall(number))));
+      meridian = lever.set(shell.meridian(), Length.m(wall(number)));
     } catch (InvalidInputException e) {
-      Rung none = new Rung(shell.journey(law).mesh(), List.of());
-      rungs.put(number, none);
-      return none;
+      return new Rung(shell.journey(law).mesh(), List.of());
     }
-    Journey journey = there.journey(law);
+    Journey journey = shell.meridian(meridian).journey(law);
     ShellPath path = journey.run(legs, run);
     boolean good = path.termination().complete() && path.limits().isEmpty();
     for (ShellState s : path.states()) {
       good &= s.stable();
     }
-    Rung made = new Rung(journey.mesh(), good ? journey.ends() : List.of());
-    if (path.termination().kind() != Termination.Kind.STOPPED) {
-      rungs.put(number, made);
-    }
-    return made;
+    return new Rung(journey.mesh(), good ? journey.ends() : List.of());
   }
 
   /** One readable line. */

@@ -31,7 +31,6 @@ public final class RevolvedShell {
   private static final int LAYERS = 5;
 
   private final ShellMesh mesh;
-  private final Volume printed;
   private final Meridian meridian;
   private final double fineness;
   private final End first;
@@ -51,7 +50,6 @@ public final class RevolvedShell {
     this.first = first;
     this.last = last;
     this.obstacles = obstacles;
-    this.printed = meridian.printedVolume();
   }
 
   /**
@@ -197,7 +195,7 @@ public final class RevolvedShell {
    * @return the volume to be printed
    */
   public Volume printedVolume() {
-    return printed;
+    return meridian.printedVolume();
   }
 
   /** One readable line. */
