@@ -27,6 +27,7 @@ final class Journey {
   private final Profile profile;
   private final double[] carried; // standing forces by unknown
   private boolean loaded;
+  private final RigidReach reach;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
   private final double towards; // sign of a push
@@ -35,6 +36,7 @@ final class Journey {
   private final List<ShellState> states = new ArrayList<>();
   private final List<ShellPath.Limit> limits = new ArrayList<>();
   private final Forks forks = new Forks();
+  private final List<LegEnd> legEnds = new ArrayList<>();
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -48,9 +50,10 @@ final class Journey {
     strains = new Strains(moving);
     wrinkles = new Wrinkles(moving, law);
     profile = new Profile(moving, ends.before(), law, layers, List.copyOf(obstacles));
+    reach = new RigidReach(mesh, obstacles);
     top = 3 * (moving.nodes() - 1) + 1;
     carried = new double[top + 2];
-    held = held(moving, first, last);
+    held = held(moving, ends.first, ends.last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
     solver.evaluate();
     empty = model.volume;
@@ -113,15 +116,68 @@ final class Journey {
     return all;
   }
 
+  /**
+   * Where a leg ended.
+   *
+   * @param x the unknowns of the mesh that moves
+   * @param factor the load factor
+   * @param state as given out
+   */
+  record LegEnd(double[] x, double factor, ShellState state) {}
+
+  /** The mesh that moves. */
+  ShellMesh mesh() {
+    return model.mesh;
+  }
+
+  /** The ends of the legs finished so far. */
+  List<LegEnd> ends() {
+    return List.copyOf(legEnds);
+  }
+
+  /** Notes the state of rest. */
+  void start() {
+    record(new Control.Load());
+  }
+
+  /**
+   * Goes to the end of a leg straight from a guess.
+   *
+   * @return whether a stable state was found no farther from the guess than allowed
+   */
+  boolean jump(Drive leg, double[] guess, double factor, double farthest) {
+    Control control = prepare(leg);
+    double held = solver.x[top];
+    System.arraycopy(guess, 0, solver.x, 0, guess.length);
+    if (axiallyHeld && (leg.what() == Drive.What.PRESSURE || leg.what() == Drive.What.VOLUME)) {
+      solver.x[top] = held;
+    }
+    solver.factor = factor;
+    boolean found =
+        solver.solve(control, target(leg))
+            && solver.stable(control)
+            && solver.distance(guess) <= farthest;
+    if (found) {
+      settle(leg);
+      record(control);
+    }
+    return found;
+  }
+
   ShellPath run(List<Drive> legs, RunControl run) {
     Termination end = Termination.completed();
-    record(new Control.Load());
+    start();
     if (loaded) {
       end = load(run);
     }
     for (int i = 0; i < legs.size() && end.complete(); i++) {
       end = leg(i, legs.get(i), run);
     }
+    return path(end);
+  }
+
+  /** The path so far. */
+  ShellPath path(Termination end) {
     return new ShellPath(states, limits, end, List.copyOf(caveats()));
   }
 
@@ -154,6 +210,9 @@ final class Journey {
       forks.see(p, Forks.value(leg.what(), at) + " of leg " + (number + 1));
     }
     settle(leg);
+    if (end.complete()) {
+      legEnds.add(new LegEnd(solver.x.clone(), solver.factor, states.get(states.size() - 1)));
+    }
     return told(end);
   }
 
@@ -228,15 +287,17 @@ final class Journey {
   }
 
   private void record(Control control) {
+    double[] whole = ends.whole(solver.x);
+    reach.look(whole);
     states.add(
         new ShellState(
-            ends.whole(solver.x),
+            whole,
             towards * (solver.x[top] - rest),
             towards * reaction(),
             solver.pressure(),
             model.volume - empty,
             model.energy(solver.x),
-            strains.peak(solver.x).further(ends.before()),
+            ends.numbered(strains.peak(solver.x)),
             strains.touches(solver.x, model.contact),
             solver.stable(control),
             profile,
@@ -253,6 +314,7 @@ final class Journey {
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
     caveats.addAll(wrinkles.caveats());
     caveats.addAll(forks.caveats());
+    reach.caveat().ifPresent(caveats::add);
     return caveats;
   }
 }

@@ -60,6 +60,11 @@ final class ShellModel {
     filled = 0.0;
     tangent.clear();
     for (int i = 0; i < mesh.elements(); i++) {
+      if (mesh.rigid[i]) {
+        Arrays.fill(element.tangent, 0.0);
+        sweep(i, x, 0.0); // its shape stays: no stiffness, but its volume counts
+        continue;
+      }
       if (!element.at(mesh, i, x)) {
         return false;
       }

@@ -1,6 +1,7 @@
 package org.flexwright.shells.revolution;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Finds states of balance of a shell by Newton's method with one condition more for the load
@@ -18,6 +19,7 @@ final class ShellSolver {
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
+  private final Links links;
   private Loading loading;
   private int[] held;
   private final double size;
@@ -34,8 +36,9 @@ final class ShellSolver {
 
   ShellSolver(ShellModel model, Loading loading, int[] held) {
     this.model = model;
+    links = new Links(model.mesh);
     this.loading = loading;
-    this.held = held.clone();
+    this.held = with(held);
     x = model.mesh.rest();
     right = new double[x.length];
     along = new double[x.length];
@@ -50,7 +53,11 @@ final class ShellSolver {
   void load(Loading by, double from, int... holding) {
     loading = by;
     factor = from;
-    held = holding.clone();
+    held = with(holding);
+  }
+
+  private int[] with(int[] holding) {
+    return IntStream.concat(IntStream.of(holding), IntStream.of(links.held())).toArray();
   }
 
   ShellModel model() {
@@ -132,6 +139,7 @@ final class ShellSolver {
     for (int h : held) {
       model.tangent.hold(h / 3, h % 3, 1.0);
     }
+    links.couple(model.tangent);
     return model.tangent.factor();
   }
 
@@ -162,6 +170,7 @@ final class ShellSolver {
   private void solveAlong() {
     pattern(along);
     model.tangent.solve(along);
+    links.drop(along);
   }
 
   private void free(double[] out) {
@@ -173,7 +182,9 @@ final class ShellSolver {
   /** One Newton step; gives its largest part over the size of the shell. */
   private double step(Control control, double target) {
     residual(right);
+    links.close(x, right);
     model.tangent.solve(right);
+    links.drop(right);
     solveAlong();
     double df;
     if (control instanceof Control.Load) {
@@ -347,7 +358,7 @@ final class ShellSolver {
    * displacements that keep a controlled value.
    */
   int negatives(Control control) {
-    int negative = model.tangent.negative();
+    int negative = model.tangent.negative() - links.count();
     if (control instanceof Control.Load || negative == 0) {
       return negative;
     }

@@ -64,8 +64,8 @@ public final class ShellState {
    */
   public record Peak(double strain, int element, boolean inner, boolean hoop) {
 
-    Peak further(int elements) {
-      return new Peak(strain, element + elements, inner, hoop);
+    Peak at(int number) {
+      return new Peak(strain, number, inner, hoop);
     }
   }
 

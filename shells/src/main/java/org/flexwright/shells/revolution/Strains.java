@@ -24,6 +24,9 @@ final class Strains {
   ShellState.Peak peak(double[] x) {
     ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, false);
     for (int i = 0; i < mesh.elements(); i++) {
+      if (mesh.rigid[i]) {
+        continue;
+      }
       element.strains(mesh, i, x);
       WallSection.Section rest = mesh.sections[i];
       for (int side = -1; side <= 1; side += 2) {
