@@ -99,8 +99,16 @@ final class FrontKernel {
         for (int j = 0; j < last; j++) {
           int low = Math.max(r, j);
           column(
-              c, c0 + j * rowsOfC + low, high - low, low - r, l, l0 + done * rowsOfL + j, rowsOfL,
-              now, d, d0 + done);
+              c,
+              c0 + j * rowsOfC + low,
+              high - low,
+              low - r,
+              l,
+              l0 + done * rowsOfL + j,
+              rowsOfL,
+              now,
+              d,
+              d0 + done);
         }
       }
     }

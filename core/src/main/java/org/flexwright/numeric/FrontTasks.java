@@ -238,7 +238,8 @@ final class FrontTasks {
       for (int child : children[f]) {
         int leftOfChild = left(plan, child, size);
         double[] from = own[child] != null ? own[child] : stack;
-        extend(plan, f, child, from, own[child] != null ? 0 : at[child], leftOfChild, factor, start);
+        extend(
+            plan, f, child, from, own[child] != null ? 0 : at[child], leftOfChild, factor, start);
       }
     }
 
@@ -273,8 +274,7 @@ final class FrontTasks {
           int to = start + (column * size + c) * m + map[row] * size;
           for (int r = 0; r < size; r++) {
             // the block's rows are those of the lower node
-            factor[to + r] =
-                matrix.beside[from + (node < other ? c * size + r : r * size + c)];
+            factor[to + r] = matrix.beside[from + (node < other ? c * size + r : r * size + c)];
           }
         }
       }

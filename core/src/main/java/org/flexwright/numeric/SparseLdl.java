@@ -90,8 +90,7 @@ public final class SparseLdl {
    * @return the factors, of nothing yet
    * @throws org.flexwright.InvalidInputException if the factors need more memory than the limit
    */
-  public static SparseLdl of(
-      BlockPattern pattern, double @Nullable [] places, RunControl run) {
+  public static SparseLdl of(BlockPattern pattern, double @Nullable [] places, RunControl run) {
     if (places == null) {
       return planned(pattern, new Fronts(pattern, degrees(pattern)), run);
     }
@@ -105,8 +104,7 @@ public final class SparseLdl {
 
   private static int[] degrees(BlockPattern pattern) {
     int[] numbering = Numbering.byDistance(pattern);
-    BlockPattern renumbered =
-        pattern.among(numbering, numbering.length, new int[numbering.length]);
+    BlockPattern renumbered = pattern.among(numbering, numbering.length, new int[numbering.length]);
     return Numbering.composed(numbering, MinimumDegree.order(renumbered));
   }
 
@@ -175,8 +173,7 @@ public final class SparseLdl {
     if (run.executor().isPresent() && bins.size() > 1) {
       List<CompletableFuture<Void>> waiting = new ArrayList<>();
       for (FrontTasks.Bin bin : bins.subList(1, bins.size())) {
-        waiting.add(
-            CompletableFuture.runAsync(() -> eliminate(bin, matrix), run.executor().get()));
+        waiting.add(CompletableFuture.runAsync(() -> eliminate(bin, matrix), run.executor().get()));
       }
       eliminate(bins.get(0), matrix);
       try {
@@ -216,8 +213,7 @@ public final class SparseLdl {
       int left = rows - own;
       if (left > 0) {
         bin.kernel.subtract(
-            bin.rest(), bin.restAt(), left, left, left, factor, start[f] + own, rows, own, d,
-            from);
+            bin.rest(), bin.restAt(), left, left, left, factor, start[f] + own, rows, own, d, from);
       }
       bin.finish(f);
     }

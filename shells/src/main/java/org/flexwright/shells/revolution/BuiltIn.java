@@ -159,6 +159,25 @@ final class BuiltIn {
     return peak.at(elementOf[peak.element()]);
   }
 
+  /** The unknowns of the part that gives way, from those of all nodes. */
+  double[] part(double[] whole) {
+    double[] x = new double[3 * nodeOf.length];
+    for (int k = 0; k < nodeOf.length; k++) {
+      System.arraycopy(whole, 3 * nodeOf[k], x, 3 * k, 3);
+    }
+    return x;
+  }
+
+  /** The number among all nodes of one of those that move. */
+  int node(int moving) {
+    return nodeOf[moving];
+  }
+
+  /** The number among all elements of one of those that give way. */
+  int element(int moving) {
+    return elementOf[moving];
+  }
+
   /** A state with the rigid parts put back, moved with the walls beside them. */
   double[] whole(double[] x) {
     double[] all = rest.clone();

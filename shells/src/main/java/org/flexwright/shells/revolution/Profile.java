@@ -1,7 +1,6 @@
 package org.flexwright.shells.revolution;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Angle;
@@ -11,14 +10,12 @@ import org.flexwright.quantity.Pressure;
 /**
  * Makes the stations of a state from its unknowns, when they are asked for.
  *
- * @param mesh the part that gives way
- * @param before elements of the whole mesh before it
+ * @param ends the part that gives way
  * @param law of the material
  * @param layers through the wall
  * @param obstacles what it may press against
  */
-record Profile(
-    ShellMesh mesh, int before, StrainEnergy law, int layers, List<Obstacle> obstacles) {
+record Profile(BuiltIn ends, StrainEnergy law, int layers, List<Obstacle> obstacles) {
 
   /**
    * The stations.
@@ -28,21 +25,26 @@ record Profile(
    * @param pressed the multipliers of contact
    */
   List<Station> stations(double[] whole, double pressure, double[] pressed) {
-    double[] x = Arrays.copyOfRange(whole, 3 * before, 3 * (before + mesh.nodes()));
+    ShellMesh mesh = ends.moving;
+    double[] x = ends.part(whole);
     Contact contact = new Contact(mesh, obstacles, 1.0);
     contact.restore(pressed);
-    WallSection wall = new WallSection(law, layers);
+    WallSection wall = new WallSection(law, new Layers(mesh, layers));
     ShellElement element = new ShellElement(wall, contact);
     List<Station> stations = new ArrayList<>();
     double arc = 0.0;
-    for (int i = 0; i < 3 * before; i += 3) {
-      arc += Math.hypot(whole[i + 3] - whole[i], whole[i + 4] - whole[i + 1]);
-    }
+    int node = 0;
     for (int i = 0; i < mesh.elements(); i++) {
+      for (; node < ends.node(i); node++) {
+        int n = 3 * node;
+        arc += Math.hypot(whole[n + 3] - whole[n], whole[n + 4] - whole[n + 1]);
+      }
+      if (mesh.rigid[i]) {
+        continue;
+      }
       element.strains(mesh, i, x);
       double length = Math.hypot(x[3 * i + 3] - x[3 * i], x[3 * i + 4] - x[3 * i + 1]);
       stations.add(station(i, x, arc + 0.5 * length, length, element, wall, contact, pressure));
-      arc += length;
     }
     return List.copyOf(stations);
   }
@@ -56,6 +58,7 @@ record Profile(
       WallSection wall,
       Contact contact,
       double pressure) {
+    ShellMesh mesh = ends.moving;
     WallSection.Section rest = mesh.sections[i];
     double stretch = length / mesh.length[i];
     double half = 0.5 * rest.thickness();
@@ -63,12 +66,12 @@ record Profile(
     double out = contact(contact, i, -1, s);
     double[] inner = layer(rest, half, s);
     double[] outer = layer(rest, -half, s);
-    wall.at(rest, s.e, s.k, s.r, s.q, s.g);
+    wall.at(i, s.e, s.k, s.r, s.q, s.g);
     double[] w = wall.first;
     double cos = s.e / stretch;
     double sin = s.g / stretch;
     return new Station(
-        before + i,
+        ends.element(i),
         mesh.piece[i] + 1,
         Length.m(arc),
         Length.m(s.r),
@@ -109,7 +112,7 @@ record Profile(
   /** Pressure of all obstacles on a face, per deformed area. */
   private double contact(Contact contact, int i, int side, ShellElement s) {
     double sum = 0.0;
-    WallSection.Section rest = mesh.sections[i];
+    WallSection.Section rest = ends.moving.sections[i];
     double d = 0.5 * side * rest.thickness();
     double[] layer = layer(rest, d, s);
     double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());

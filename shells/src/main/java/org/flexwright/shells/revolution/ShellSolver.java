@@ -13,7 +13,7 @@ final class ShellSolver {
 
   private static final int MOST = 25;
   private static final double NEAR = 1e-8; // quadratic: the next step would be below the last digit
-  private static final double SMALL = 1e-5;
+  private static final double SMALL = 1e-3; // of the size: the square rules
   private static final double LAST_DIGIT = 1e-15;
   private static final double CLOSE = 1e-4; // of the thinnest wall: gap left at a pressed face
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
@@ -122,7 +122,7 @@ final class ShellSolver {
         return false;
       }
       // quadratic: the next step would be about step^3/last^2
-      if (step < NEAR || (step < SMALL && step * step * step < LAST_DIGIT * last * last)) {
+      if (step < NEAR || (last < SMALL && step * step * step < LAST_DIGIT * last * last)) {
         return evaluate();
       }
       last = step;

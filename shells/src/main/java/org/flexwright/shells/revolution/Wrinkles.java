@@ -15,8 +15,8 @@ import org.flexwright.quantity.Pressure;
  * axisymmetric path does not show.
  *
  * <p>Each stretch of the meridian whose mid-wall is compressed, around the axis or along the
- * meridian, is taken as a shallow shell held at both ends of the stretch. Against the pattern
- * sin(a s) sin(b y), a = m pi/L along, b = n/r around, n from 2, it bears
+ * meridian, is taken as a shallow shell held at both ends of the stretch. Against the pattern sin(a
+ * s) sin(b y), a = m pi/L along, b = n/r around, n from 2, it bears
  *
  * <p>P = D q^4 + E t (k b^2 + c a^2)^2/q^4 + max(0, N) a^2 + max(0, T) b^2, q^2 = a^2 + b^2,
  *
@@ -76,7 +76,7 @@ final class Wrinkles {
   Wrinkles(ShellMesh mesh, StrainEnergy law) {
     this.mesh = mesh;
     this.law = law;
-    WallSection none = new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1);
+    WallSection none = new WallSection(NeoHookean.of(Pressure.pa(1.0)), new Layers(mesh, 1));
     element = new ShellElement(none, new Contact(mesh, List.of(), 1.0));
     int n = mesh.elements();
     along = new double[n];
@@ -126,8 +126,7 @@ final class Wrinkles {
             + ": compression up to "
             + Text.number(worst)
             + " times what it bears; beyond, the axisymmetric path is too stiff there";
-    return List.of(
-        new Caveat(MODEL, message, SOURCE, Caveat.outside(RANGE, worst).excursion()));
+    return List.of(new Caveat(MODEL, message, SOURCE, Caveat.outside(RANGE, worst).excursion()));
   }
 
   private String first(String said, double at, double[] x, double travel, double pressure) {
@@ -152,6 +151,12 @@ final class Wrinkles {
 
   private void forces(double[] x) {
     for (int i = 0; i < mesh.elements(); i++) {
+      length[i] = mesh.length[i];
+      along[i] = 0.0;
+      around[i] = 0.0;
+      if (mesh.rigid[i]) {
+        continue;
+      }
       element.strains(mesh, i, x);
       WallSection.Section rest = mesh.sections[i];
       double u = element.e;

@@ -60,8 +60,7 @@ final class LoadTest {
     assertThat(open).isCloseTo(sheared, within(3e-3 * sheared));
     // what a linear shell stores is half of load times travel
     assertThat(s.energy().joules()).isCloseTo(0.5 * load * open, within(0.002 * load * open));
-    double moment =
-        s.profile().stream().mapToDouble(Station::meridianMoment).max().orElse(0.0);
+    double moment = s.profile().stream().mapToDouble(Station::meridianMoment).max().orElse(0.0);
     assertThat(moment).isCloseTo(0.1 / (4.0 * beta), within(0.005 / (4.0 * beta)));
   }
 
