@@ -81,7 +81,8 @@ final class Journey {
   }
 
   private int start(String name, List<Meridian.Piece> pieces) {
-    int number = pieces.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow().number();
+    int number =
+        pieces.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow().number();
     int node = 0;
     while (node < model.mesh.elements() - 1 && model.mesh.piece[node] < number - 1) {
       node++;
@@ -169,8 +170,7 @@ final class Journey {
   private Control prepare(Drive leg) {
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
-      solver.load(
-          carried(Loading.force(top + 2, top).under(pressure)), reaction(), held);
+      solver.load(carried(Loading.force(top + 2, top).under(pressure)), reaction(), held);
       return leg.what() == Drive.What.TRAVEL ? new Control.Unknown(top) : new Control.Load();
     }
     Loading by = carried(Loading.pressure(top + 2));
@@ -222,9 +222,7 @@ final class Journey {
 
   /** The axial force on the last end that balances the present state. */
   private double reaction() {
-    return model.force[top]
-        - solver.pressure() * model.swept[top]
-        - model.head * model.wetted[top];
+    return model.force[top] - solver.pressure() * model.swept[top] - model.head * model.wetted[top];
   }
 
   private void record(Control control) {

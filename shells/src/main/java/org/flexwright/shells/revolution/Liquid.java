@@ -1,9 +1,9 @@
 package org.flexwright.shells.revolution;
 
 /**
- * The potential of a liquid up to a level: H = pi int r^2 w max(0, level - z) dz along each frustum,
- * w its weight per volume, with slopes and curvatures by the nodes' radii and heights. An element
- * that the level cuts is taken up to the cut.
+ * The potential of a liquid up to a level: H = pi int r^2 w max(0, level - z) dz along each
+ * frustum, w its weight per volume, with slopes and curvatures by the nodes' radii and heights. An
+ * element that the level cuts is taken up to the cut.
  *
  * @param weight per volume, newtons per cubic metre
  * @param level height of the surface

@@ -1,8 +1,8 @@
 package org.flexwright.shells.revolution;
 
 /**
- * What pushes a shell: a load factor times a pressure inside, dead forces on unknowns and the weight
- * of a liquid, on top of what stands.
+ * What pushes a shell: a load factor times a pressure inside, dead forces on unknowns and the
+ * weight of a liquid, on top of what stands.
  */
 final class Loading {
 

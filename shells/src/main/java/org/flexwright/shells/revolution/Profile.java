@@ -17,8 +17,7 @@ import org.flexwright.quantity.Pressure;
  * @param layers through the wall
  * @param obstacles what it may press against
  */
-record Profile(
-    ShellMesh mesh, int before, StrainEnergy law, int layers, List<Obstacle> obstacles) {
+record Profile(ShellMesh mesh, int before, StrainEnergy law, int layers, List<Obstacle> obstacles) {
 
   /**
    * The stations.

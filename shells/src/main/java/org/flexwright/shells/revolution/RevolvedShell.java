@@ -60,7 +60,8 @@ public final class RevolvedShell {
    * @return the shell
    */
   public static RevolvedShell of(Meridian meridian) {
-    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of(), List.of());
+    return new RevolvedShell(
+        meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of(), List.of());
   }
 
   /**

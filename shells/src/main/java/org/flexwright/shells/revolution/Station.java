@@ -22,8 +22,7 @@ import org.flexwright.quantity.Pressure;
  *
  * <p>Range: that of the shell. Stress in the middle takes the pressure across the wall for the mean
  * of both faces, which for a tube whose wall is a fifth of its radius misses by a twentieth of the
- * pressure. Caveats: those of the path. Source: virtual work of the
- * kinematics of this package.
+ * pressure. Caveats: those of the path. Source: virtual work of the kinematics of this package.
  *
  * <p>JShell: {@code path.last().profile().get(0).outer().meridianStress()}
  *

@@ -15,8 +15,8 @@ import org.flexwright.quantity.Pressure;
  * axisymmetric path does not show.
  *
  * <p>Each stretch of the meridian whose mid-wall is compressed, around the axis or along the
- * meridian, is taken as a shallow shell held at both ends of the stretch. Against the pattern
- * sin(a s) sin(b y), a = m pi/L along, b = n/r around, n from 2, it bears
+ * meridian, is taken as a shallow shell held at both ends of the stretch. Against the pattern sin(a
+ * s) sin(b y), a = m pi/L along, b = n/r around, n from 2, it bears
  *
  * <p>P = D q^4 + E t (k b^2 + c a^2)^2/q^4 + max(0, N) a^2 + max(0, T) b^2, q^2 = a^2 + b^2,
  *
@@ -126,8 +126,7 @@ final class Wrinkles {
             + ": compression up to "
             + Text.number(worst)
             + " times what it bears; beyond, the axisymmetric path is too stiff there";
-    return List.of(
-        new Caveat(MODEL, message, SOURCE, Caveat.outside(RANGE, worst).excursion()));
+    return List.of(new Caveat(MODEL, message, SOURCE, Caveat.outside(RANGE, worst).excursion()));
   }
 
   private String first(String said, double at, double[] x, double travel, double pressure) {

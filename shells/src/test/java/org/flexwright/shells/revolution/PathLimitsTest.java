@@ -63,7 +63,8 @@ final class PathLimitsTest {
     ShellMesh mesh = BuiltIn.of(cap().meridian().mesh(1.0), End.BUILT_IN, End.BUILT_IN).moving;
     int q = 3 * mesh.nodes();
     ShellModel model = new ShellModel(mesh, LAW, 5);
-    ShellSolver s = new ShellSolver(model, Loading.pressure(q), new int[] {0, 1, 2, q - 3, q - 2, q - 1});
+    ShellSolver s =
+        new ShellSolver(model, Loading.pressure(q), new int[] {0, 1, 2, q - 3, q - 2, q - 1});
     assertThat(s.evaluate()).isTrue();
     double empty = model.volume;
     double[] out = new double[3];

@@ -22,7 +22,8 @@ final class ProfileTest {
     return Length.mm(mm);
   }
 
-  private static ShellState last(ShellMesh mesh, End first, End last, StrainEnergy law, Drive... d) {
+  private static ShellState last(
+      ShellMesh mesh, End first, End last, StrainEnergy law, Drive... d) {
     ShellPath path =
         new Journey(mesh, first, last, 5, law, List.of()).run(List.of(d), RunControl.none());
     assertThat(path.termination().complete()).isTrue();
@@ -49,8 +50,10 @@ final class ProfileTest {
       assertThat(at.inner().hoopStretch()).isCloseTo(up, within(1e-9));
       assertThat(at.inner().hoopStress().pa())
           .isCloseTo(up * up - 1.0 / (up * up) - p, within(1e-8));
-      assertThat(at.inner().meridianStress().pa()).isCloseTo(1.0 - 1.0 / (up * up) - p, within(1e-8));
-      assertThat(at.outer().hoopStress().pa()).isCloseTo(low * low - 1.0 / (low * low), within(1e-8));
+      assertThat(at.inner().meridianStress().pa())
+          .isCloseTo(1.0 - 1.0 / (up * up) - p, within(1e-8));
+      assertThat(at.outer().hoopStress().pa())
+          .isCloseTo(low * low - 1.0 / (low * low), within(1e-8));
       assertThat(at.wall().m()).isCloseTo(rim - bore, within(1e-9));
       assertThat(at.hoopForce()).isCloseTo(p * mid, within(1e-8));
       // radial stress at the middle from the same integral, taken to the middle of the wall

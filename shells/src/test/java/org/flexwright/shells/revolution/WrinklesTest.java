@@ -127,8 +127,7 @@ final class WrinklesTest {
     // long enough for the clamped ends not to count; strain E t/(R sqrt(3 (1 - nu^2)))/E
     double strain = 0.3 / 20.0 / Math.sqrt(2.25);
     RevolvedShell tube =
-        RevolvedShell.of(
-            Meridian.from(mm(20.0), mm(0.0)).lineTo(mm(20.0), mm(60.0)).wall(mm(0.3)));
+        RevolvedShell.of(Meridian.from(mm(20.0), mm(0.0)).lineTo(mm(20.0), mm(60.0)).wall(mm(0.3)));
     double use = over(tube.run(LAW, Drive.travel(mm(1.2 * 60.0 * strain)).steps(12)));
     assertThat(use).isBetween(1.1, 1.5);
     assertThat(over(tube.run(LAW, Drive.travel(mm(0.8 * 60.0 * strain))))).isZero();
