@@ -29,6 +29,7 @@ final class Journey {
   private final double empty;
   private final List<ShellState> states = new ArrayList<>();
   private final List<ShellPath.Limit> limits = new ArrayList<>();
+  private final List<LegEnd> legEnds = new ArrayList<>();
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -75,12 +76,65 @@ final class Journey {
     return all;
   }
 
+  /**
+   * Where a leg ended.
+   *
+   * @param x the unknowns of the mesh that moves
+   * @param factor the load factor
+   * @param state as given out
+   */
+  record LegEnd(double[] x, double factor, ShellState state) {}
+
+  /** The mesh that moves. */
+  ShellMesh mesh() {
+    return model.mesh;
+  }
+
+  /** The ends of the legs finished so far. */
+  List<LegEnd> ends() {
+    return List.copyOf(legEnds);
+  }
+
+  /** Notes the state of rest. */
+  void start() {
+    record(new Control.Load());
+  }
+
+  /**
+   * Goes to the end of a leg straight from a guess.
+   *
+   * @return whether a stable state was found no farther from the guess than allowed
+   */
+  boolean jump(Drive leg, double[] guess, double factor, double farthest) {
+    Control control = prepare(leg);
+    double held = solver.x[top];
+    System.arraycopy(guess, 0, solver.x, 0, guess.length);
+    if (axiallyHeld && (leg.what() == Drive.What.PRESSURE || leg.what() == Drive.What.VOLUME)) {
+      solver.x[top] = held;
+    }
+    solver.factor = factor;
+    boolean found =
+        solver.solve(control, target(leg))
+            && solver.stable(control)
+            && solver.distance(guess) <= farthest;
+    if (found) {
+      settle(leg);
+      record(control);
+    }
+    return found;
+  }
+
   ShellPath run(List<Drive> legs, RunControl run) {
     Termination end = Termination.completed();
-    record(new Control.Load());
+    start();
     for (int i = 0; i < legs.size() && end.complete(); i++) {
       end = leg(i, legs.get(i), run);
     }
+    return path(end);
+  }
+
+  /** The path so far. */
+  ShellPath path(Termination end) {
     return new ShellPath(states, limits, end, List.copyOf(caveats()));
   }
 
@@ -95,6 +149,9 @@ final class Journey {
       limits.add(new ShellPath.Limit(number, signed(leg, p.factor()), driven(leg, p.value())));
     }
     settle(leg);
+    if (end.complete()) {
+      legEnds.add(new LegEnd(solver.x.clone(), solver.factor, states.get(states.size() - 1)));
+    }
     return end;
   }
 

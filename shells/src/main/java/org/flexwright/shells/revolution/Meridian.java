@@ -7,6 +7,7 @@ import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.Lever;
 
 /**
  * The meridian of a part of revolution: a line drawn in the plane of the axis by one face of the
@@ -31,6 +32,9 @@ import org.flexwright.quantity.Volume;
  * <p>Immutable and thread-safe.
  */
 public final class Meridian {
+
+  /** The wall outside the zones; the drawn face stays. */
+  public static final Lever<Meridian> WALL = Lever.of("wall", Meridian::wall, Meridian::wall);
 
   private final DrawnLine line;
   private final DrawnFace drawn;
@@ -97,6 +101,23 @@ public final class Meridian {
    */
   public static MeridianDraft from(Length r, Length z) {
     return MeridianDraft.from(r, z);
+  }
+
+  /**
+   * The wall of the pieces of a name; the drawn face stays. It is read in the middle of the first of
+   * them, and set all along them: a taper becomes even.
+   *
+   * @param name of the pieces
+   * @return the lever; a meridian without such a piece refuses it
+   */
+  public static Lever<Meridian> wallOf(String name) {
+    return Lever.of(
+        "wall of " + name,
+        m -> {
+          Piece p = Wall.called(m.line, name, "wall").get(0);
+          return m.wallAt(p.from().plus(p.to()).times(0.5));
+        },
+        (m, of) -> m.wall(name, of));
   }
 
   /**

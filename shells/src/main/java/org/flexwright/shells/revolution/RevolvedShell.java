@@ -5,6 +5,7 @@ import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.Lever;
 import org.flexwright.run.RunControl;
 
 /**
@@ -30,20 +31,25 @@ public final class RevolvedShell {
   private static final int LAYERS = 5;
 
   private final ShellMesh mesh;
-  private final Volume printed;
   private final Meridian meridian;
+  private final double fineness;
   private final End first;
   private final End last;
   private final List<Obstacle> obstacles;
 
   private RevolvedShell(
-      ShellMesh mesh, Meridian meridian, End first, End last, List<Obstacle> obstacles) {
+      ShellMesh mesh,
+      Meridian meridian,
+      double fineness,
+      End first,
+      End last,
+      List<Obstacle> obstacles) {
     this.mesh = mesh;
     this.meridian = meridian;
+    this.fineness = fineness;
     this.first = first;
     this.last = last;
     this.obstacles = obstacles;
-    this.printed = meridian.printedVolume();
   }
 
   /**
@@ -53,7 +59,8 @@ public final class RevolvedShell {
    * @return the shell
    */
   public static RevolvedShell of(Meridian meridian) {
-    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of());
+    ShellMesh mesh = meridian.mesh(1.0);
+    return new RevolvedShell(mesh, meridian, 1.0, End.BUILT_IN, End.BUILT_IN, List.of());
   }
 
   /**
@@ -63,7 +70,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell first(End by) {
-    return new RevolvedShell(mesh, meridian, by, last, obstacles);
+    return new RevolvedShell(mesh, meridian, fineness, by, last, obstacles);
   }
 
   /**
@@ -73,7 +80,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell last(End by) {
-    return new RevolvedShell(mesh, meridian, first, by, obstacles);
+    return new RevolvedShell(mesh, meridian, fineness, first, by, obstacles);
   }
 
   /**
@@ -83,7 +90,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell against(Obstacle... all) {
-    return new RevolvedShell(mesh, meridian, first, last, List.of(all));
+    return new RevolvedShell(mesh, meridian, fineness, first, last, List.of(all));
   }
 
   /**
@@ -95,7 +102,17 @@ public final class RevolvedShell {
    */
   public RevolvedShell fineness(double times) {
     Require.between("fineness", times, 0.25, 16.0, "");
-    return new RevolvedShell(meridian.mesh(times), meridian, first, last, obstacles);
+    return new RevolvedShell(meridian.mesh(times), meridian, times, first, last, obstacles);
+  }
+
+  /**
+   * This shell with another meridian, held and cut as this one is.
+   *
+   * @param other the meridian
+   * @return the new shell
+   */
+  public RevolvedShell meridian(Meridian other) {
+    return new RevolvedShell(other.mesh(fineness), other, fineness, first, last, obstacles);
   }
 
   /**
@@ -108,7 +125,7 @@ public final class RevolvedShell {
    */
   public ShellPath run(StrainEnergy law, RunControl run, Drive... legs) {
     Require.atLeast("legs", legs.length, 1);
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).run(List.of(legs), run);
+    return journey(law).run(List.of(legs), run);
   }
 
   /**
@@ -135,6 +152,26 @@ public final class RevolvedShell {
   }
 
   /**
+   * Makes this shell ready to be asked for many values of a lever, quickly.
+   *
+   * @param lever what will change, {@link Meridian#WALL} or that of a name
+   * @param law the law of its material
+   * @param legs the legs of its journey, at least one
+   * @return the prepared shell
+   */
+  public PreparedShell prepare(Lever<Meridian> lever, StrainEnergy law, Drive... legs) {
+    return new PreparedShell(this, lever, law, List.of(legs));
+  }
+
+  Journey journey(StrainEnergy law) {
+    return new Journey(mesh, first, last, LAYERS, law, obstacles);
+  }
+
+  List<Obstacle> obstacles() {
+    return obstacles;
+  }
+
+  /**
    * The meridian as drawn.
    *
    * @return the meridian
@@ -158,7 +195,7 @@ public final class RevolvedShell {
    * @return the volume to be printed
    */
   public Volume printedVolume() {
-    return printed;
+    return meridian.printedVolume();
   }
 
   /** One readable line. */
