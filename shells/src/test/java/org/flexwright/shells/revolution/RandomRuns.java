@@ -34,6 +34,7 @@ final class RandomRuns {
           Grade.polyurethane(ShoreA.of(95).plusMinus(2)).law());
 
   private final Random random;
+  private final boolean stiffened;
 
   /** The most Newton steps of one leg, over the steps asked for. */
   double dearest;
@@ -42,7 +43,13 @@ final class RandomRuns {
   final int[] ends = new int[Termination.Kind.values().length];
 
   RandomRuns(long seed) {
+    this(seed, false);
+  }
+
+  /** Runs, if asked for of shells with up to three rigid stretches. */
+  RandomRuns(long seed, boolean stiffened) {
     random = new Random(seed);
+    this.stiffened = stiffened;
   }
 
   /** Counts how often the energy is asked for. */
@@ -133,6 +140,18 @@ final class RandomRuns {
     };
   }
 
+  private void stiffen(ShellMesh mesh) {
+    int n = mesh.elements();
+    int free = random.nextInt(n); // something must give way
+    for (int k = 1 + random.nextInt(3); k > 0; k--) {
+      int from = random.nextInt(n);
+      int to = Math.min(n, from + 1 + random.nextInt(n / 2));
+      for (int i = from; i < to; i++) {
+        mesh.rigid[i] = i != free;
+      }
+    }
+  }
+
   private Drive drive(double size, double modulus) {
     double load = wide(1e-6, 10.0);
     Drive.What what = Drive.What.values()[random.nextInt(4)];
@@ -153,6 +172,9 @@ final class RandomRuns {
   /** One run; checks its end and all its states. */
   void one() {
     ShellMesh mesh = mesh();
+    if (stiffened) {
+      stiffen(mesh);
+    }
     Counted law = new Counted(LAWS.get(random.nextInt(LAWS.size())));
     Journey journey =
         new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law, List.of());
