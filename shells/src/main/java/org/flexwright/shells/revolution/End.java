@@ -16,8 +16,8 @@ package org.flexwright.shells.revolution;
  *       the last end. To draw the lid, make it a stretch up to the axis and {@link
  *       Meridian#rigid(String) rigid};
  *   <li>closed by a lid that is held: the same without that leg;
- *   <li>an end that slides over a fixed plug of radius a, where the plug bears the pressure: a first
- *       leg {@code Drive.force} of p pi a^2, which takes the thrust on the lid off the wall.
+ *   <li>an end that slides over a fixed plug of radius a, where the plug bears the pressure: a
+ *       first leg {@code Drive.force} of p pi a^2, which takes the thrust on the lid off the wall.
  * </ul>
  */
 public enum End {

@@ -7,9 +7,9 @@ import org.flexwright.numeric.BlockTridiagonal;
  * Rigid links in the chain of nodes: the two nodes of a rigid element move along the axis as one,
  * their radius and turn are held.
  *
- * <p>Formula: each link adds a Lagrange multiplier to the equations, the axial force in it. It takes
- * the place of the held turn of the link's first node, where it couples both heights and nothing
- * else, so that the chain stays a chain of three unknowns a node. As the link is linear the
+ * <p>Formula: each link adds a Lagrange multiplier to the equations, the axial force in it. It
+ * takes the place of the held turn of the link's first node, where it couples both heights and
+ * nothing else, so that the chain stays a chain of three unknowns a node. As the link is linear the
  * multiplier need not be kept: each Newton step finds it anew. It brings one negative eigenvalue
  * more, which is no instability.
  */
@@ -39,7 +39,9 @@ final class Links {
 
   /** The unknowns that links hold. */
   int[] held() {
-    return IntStream.of(at).flatMap(i -> IntStream.of(3 * i, 3 * i + 2, 3 * i + 3, 3 * i + 5)).toArray();
+    return IntStream.of(at)
+        .flatMap(i -> IntStream.of(3 * i, 3 * i + 2, 3 * i + 3, 3 * i + 5))
+        .toArray();
   }
 
   /** How many. */

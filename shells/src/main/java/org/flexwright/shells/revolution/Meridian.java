@@ -21,7 +21,8 @@ import org.flexwright.response.Lever;
  *
  * <p>Range: any line whose wall does not fold, cross itself or cross the axis; others are refused
  * with the place. Draw upwards, or with what is enclosed on the left: pressure inside is then
- * positive. Where the wall changes it does so by a smooth step.
+ * positive. Where the wall changes it does so by a smooth step. Thick parts may be {@link
+ * #rigid(String) rigid}.
  *
  * <p>Caveats: none of its own. Source: Pappus' rule for volumes of revolution.
  *
@@ -104,8 +105,8 @@ public final class Meridian {
   }
 
   /**
-   * The wall of the pieces of a name; the drawn face stays. It is read in the middle of the first of
-   * them, and set all along them: a taper becomes even.
+   * The wall of the pieces of a name; the drawn face stays. It is read in the middle of the first
+   * of them, and set all along them: a taper becomes even.
    *
    * @param name of the pieces
    * @return the lever; a meridian without such a piece refuses it
@@ -273,13 +274,15 @@ public final class Meridian {
    * lids and bosses.
    *
    * <p>A rigid stretch moves along the axis only, as one body. The walls that meet it are built in
-   * there, see {@link End#BUILT_IN}; so is an end inside a rigid stretch, whatever the shell is told
-   * of it. The stretch ends on a cut straight across the drawn line. It keeps its wall in print.
+   * there, see {@link End#BUILT_IN}; so is an end inside a rigid stretch, whatever the shell is
+   * told of it. The stretch ends on a cut straight across the drawn line. It keeps its wall in
+   * print.
    *
    * @param name of the pieces
    * @return the new meridian
-   * @throws org.flexwright.InvalidInputException if no piece has the name, nothing flexible is left,
-   *     a flexible stretch is shorter than a fifth of the wall beside it, or a border is in a corner
+   * @throws org.flexwright.InvalidInputException if no piece has the name, nothing flexible is
+   *     left, a flexible stretch is shorter than a fifth of the wall beside it, or a border is in a
+   *     corner
    */
   public Meridian rigid(String name) {
     return new Meridian(line, drawn, usual, zones, blend, rigid.with(line, name));
@@ -291,9 +294,9 @@ public final class Meridian {
    * @param from where it starts, by the length of the drawn line
    * @param to where it ends
    * @return the new meridian
-   * @throws org.flexwright.InvalidInputException if the stretch is not on the line, nothing flexible
-   *     is left, a flexible stretch is shorter than a fifth of the wall beside it, or a border is in
-   *     a corner
+   * @throws org.flexwright.InvalidInputException if the stretch is not on the line, nothing
+   *     flexible is left, a flexible stretch is shorter than a fifth of the wall beside it, or a
+   *     border is in a corner
    * @see #rigid(String)
    */
   public Meridian rigid(Length from, Length to) {

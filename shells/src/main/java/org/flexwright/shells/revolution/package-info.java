@@ -15,6 +15,10 @@
  * does the work p dV of the volume inside the mid-surface, exactly; equal pressures on both faces
  * do nothing.
  *
+ * <p><b>Rigid stretches.</b> Thick ends, cores and stiffening rings can be said to be rigid ({@link
+ * Meridian#rigid(String)}): each moves along the axis as one body, its pressed face pushes it, and
+ * the walls that meet it are built in. Obstacles do not stop it; a caveat says if one would have to.
+ *
  * <p><b>Assumptions and limits.</b> Incompressible, isotropic, elastic; axisymmetric, so that
  * sideways squirm, polygonal dimples and wrinkles are not seen; obstacles rigid and without
  * friction; the parts of one shell pass through each other. The director stays straight: up to a

@@ -42,7 +42,8 @@ final class MeridianLeversTest {
     Meridian thick = Meridian.WALL.set(sleeve(), mm(3));
     faces(thick, 3, 10, 7);
     faces(thick, 15, 10, 9.2);
-    Meridian inside = Meridian.from(mm(5), mm(0)).lineTo(mm(5), mm(9)).drawn(DrawnFace.INNER).wall(mm(1));
+    Meridian inside =
+        Meridian.from(mm(5), mm(0)).lineTo(mm(5), mm(9)).drawn(DrawnFace.INNER).wall(mm(1));
     faces(Meridian.WALL.set(inside, mm(2)), 4, 7, 5);
   }
 

@@ -138,8 +138,7 @@ final class PreparedShellTest {
   void aLongLadderByManyThreadsGivesTheSame() {
     PreparedShell one = wave().prepare(Meridian.WALL, LAW, Drive.travel(mm(0.2)).steps(1));
     IntToDoubleFunction wall = i -> 0.1 * Math.pow(1.1, i % 28);
-    IntToDoubleFunction energy =
-        i -> one.at(mm(wall.applyAsDouble(i))).last().energy().joules();
+    IntToDoubleFunction energy = i -> one.at(mm(wall.applyAsDouble(i))).last().energy().joules();
     double[] far = IntStream.range(0, 56).parallel().mapToDouble(energy).toArray();
     for (int i = 0; i < 28; i++) {
       // asked twice, forgotten in between or not
@@ -201,9 +200,9 @@ final class PreparedShellTest {
   void aDomeThatSnapsOrNotAnswersAsAFreshOne() {
     RevolvedShell dome =
         RevolvedShell.of(
-            Meridian.from(mm(10), mm(0))
-                .arcAbout(mm(0), mm(-10), mm(0), mm(-10 + Math.sqrt(200)))
-                .wall(mm(1)))
+                Meridian.from(mm(10), mm(0))
+                    .arcAbout(mm(0), mm(-10), mm(0), mm(-10 + Math.sqrt(200)))
+                    .wall(mm(1)))
             .fineness(0.5);
     Drive[] legs = {
       Drive.force(Force.newtons(0.0)).steps(1), Drive.pressure(Pressure.kpa(-150)).steps(8)

@@ -157,8 +157,7 @@ final class RigidTest {
     ShellPath first = run(shell(below), push);
     ShellPath second = run(shell(above), push);
     for (int i = 1; i <= 5; i++) {
-      double sum =
-          first.states().get(i).travel().mm() + second.states().get(i).travel().mm();
+      double sum = first.states().get(i).travel().mm() + second.states().get(i).travel().mm();
       assertThat(path.states().get(i).travel().mm()).isCloseTo(sum, within(1e-9 * sum));
     }
     assertThat(path.last().travel().mm()).isGreaterThan(0.5);
@@ -205,8 +204,7 @@ final class RigidTest {
     Drive blow = Drive.pressure(Pressure.pa(p)).steps(1);
     ShellState both = run(shell(shoulder()), LOOSE, blow).last();
     Meridian wide = tube(11);
-    Meridian narrow =
-        Meridian.from(mm(7), mm(0)).lineTo(mm(7), mm(17)).wall(mm(0.8));
+    Meridian narrow = Meridian.from(mm(7), mm(0)).lineTo(mm(7), mm(17)).wall(mm(0.8));
     ShellState below = run(shell(wide), LOOSE, blow).last();
     ShellState above = run(shell(narrow), LOOSE, blow).last();
     double sum = below.travel().m() + above.travel().m();
@@ -252,7 +250,8 @@ final class RigidTest {
     Meridian one = tube(30).rigid(mm(12), mm(18));
     Meridian two = tube(30).rigid(mm(15), mm(18)).rigid(mm(12), mm(15)).rigid(mm(13), mm(16));
     Drive push = Drive.travel(mm(1)).steps(2);
-    assertThat(run(shell(two), push).last().force()).isEqualTo(run(shell(one), push).last().force());
+    assertThat(run(shell(two), push).last().force())
+        .isEqualTo(run(shell(one), push).last().force());
   }
 
   @Test
@@ -283,7 +282,8 @@ final class RigidTest {
   }
 
   private static void refused(Runnable what, String... words) {
-    assertThatThrownBy(what::run).isInstanceOf(InvalidInputException.class)
+    assertThatThrownBy(what::run)
+        .isInstanceOf(InvalidInputException.class)
         .hasMessageContainingAll(words);
   }
 }
