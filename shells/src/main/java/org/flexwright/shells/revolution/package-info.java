@@ -17,7 +17,8 @@
  *
  * <p><b>Rigid stretches.</b> Thick ends, cores and stiffening rings can be said to be rigid ({@link
  * Meridian#rigid(String)}): each moves along the axis as one body, its pressed face pushes it, and
- * the walls that meet it are built in. Obstacles do not stop it; a caveat says if one would have to.
+ * the walls that meet it are built in. Obstacles do not stop it; a caveat says if one would have
+ * to.
  *
  * <p><b>Assumptions and limits.</b> Incompressible, isotropic, elastic; axisymmetric, so that
  * sideways squirm, polygonal dimples and wrinkles are not seen; obstacles rigid and without
