@@ -117,15 +117,6 @@ final class Journey {
     return all;
   }
 
-  /**
-   * Where a leg ended.
-   *
-   * @param x the unknowns of the mesh that moves
-   * @param factor the load factor
-   * @param state as given out
-   */
-  record LegEnd(double[] x, double factor, ShellState state) {}
-
   /** The mesh that moves. */
   ShellMesh mesh() {
     return model.mesh;
@@ -212,7 +203,7 @@ final class Journey {
     }
     settle(leg);
     if (end.complete()) {
-      legEnds.add(new LegEnd(solver.x.clone(), solver.factor, states.get(states.size() - 1)));
+      legEnds.add(new LegEnd(solver.x, solver.factor, states.get(states.size() - 1)));
     }
     return told(end);
   }

@@ -62,7 +62,7 @@ public final class PreparedShell {
    * @param mesh the mesh that moves
    * @param ends of the legs; none if they are no good start
    */
-  private record Rung(ShellMesh mesh, List<Journey.LegEnd> ends) {}
+  private record Rung(ShellMesh mesh, List<LegEnd> ends) {}
 
   PreparedShell(RevolvedShell shell, Lever<Meridian> lever, StrainEnergy law, List<Drive> legs) {
     Require.atLeast("legs", legs.size(), 1);
@@ -118,7 +118,7 @@ public final class PreparedShell {
     Journey journey = here.journey(law);
     ShellPath path = journey.run(legs, run);
     List<ShellState> states = new ArrayList<>(List.of(path.states().get(0)));
-    journey.ends().forEach(e -> states.add(e.state()));
+    journey.ends().forEach(e -> states.add(e.state));
     if (states.get(states.size() - 1) != path.last()) {
       states.add(path.last());
     }
@@ -134,13 +134,13 @@ public final class PreparedShell {
     journey.start();
     double[] start = new double[3 * mesh.nodes()];
     for (int i = 0; i < legs.size(); i++) {
-      Journey.LegEnd a = low.ends().get(i);
-      Journey.LegEnd b = high.ends().get(i);
+      LegEnd a = low.ends().get(i);
+      LegEnd b = high.ends().get(i);
       double[] apart = new double[start.length];
-      Carried.add(high.mesh(), b.x(), 1.0, mesh, apart);
-      Carried.add(low.mesh(), a.x(), -1.0, mesh, apart);
+      Carried.add(high.mesh(), b.x, 1.0, mesh, apart);
+      Carried.add(low.mesh(), a.x, -1.0, mesh, apart);
       System.arraycopy(mesh.rest(), 0, start, 0, start.length);
-      Carried.add(low.mesh(), a.x(), 1.0, mesh, start);
+      Carried.add(low.mesh(), a.x, 1.0, mesh, start);
       double size = mesh.size();
       double sum = NOISE * NOISE * mesh.nodes();
       for (int k = 0; k < start.length; k++) {
@@ -148,7 +148,7 @@ public final class PreparedShell {
         double u = NEAR * apart[k] / (k % 3 == 2 ? 1.0 : size);
         sum += u * u;
       }
-      double factor = a.factor() + share * (b.factor() - a.factor());
+      double factor = a.factor + share * (b.factor - a.factor);
       if (!journey.jump(legs.get(i), start, factor, Math.sqrt(sum))) {
         return false;
       }
