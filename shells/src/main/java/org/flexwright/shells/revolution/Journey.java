@@ -28,6 +28,8 @@ final class Journey {
   private final double empty;
   private final List<ShellState> states = new ArrayList<>();
   private final List<ShellPath.Limit> limits = new ArrayList<>();
+  private final FirstTouch touch;
+  private Drive.What what = Drive.What.TRAVEL; // driven now
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -39,6 +41,7 @@ final class Journey {
     ShellMesh moving = ends.moving;
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
+    touch = new FirstTouch(model.self);
     top = 3 * (moving.nodes() - 1) + 1;
     held = held(moving, first, last);
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
@@ -98,6 +101,7 @@ final class Journey {
 
   /** Loads and holds for a leg; gives what grows. */
   private Control prepare(Drive leg) {
+    what = leg.what();
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
       solver.load(Loading.force(top + 2, top).under(pressure), reaction(), held);
@@ -152,7 +156,7 @@ final class Journey {
   }
 
   private void record(Control control) {
-    states.add(
+    ShellState state =
         new ShellState(
             ends.whole(solver.x),
             towards * (solver.x[top] - rest),
@@ -162,7 +166,10 @@ final class Journey {
             model.energy,
             strains.peak(solver.x).further(ends.before()),
             strains.touches(solver.x, model.contact),
-            solver.stable(control)));
+            strains.touches(solver.x, model.self),
+            solver.stable(control));
+    touch.look(state, what, solver.x);
+    states.add(state);
   }
 
   private Set<Caveat> caveats() {
@@ -171,6 +178,7 @@ final class Journey {
     for (ShellState s : states) {
       stretch = Math.max(stretch, 1.0 + s.peak().strain());
     }
+    touch.caveat().ifPresent(caveats::add);
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
     return caveats;
   }

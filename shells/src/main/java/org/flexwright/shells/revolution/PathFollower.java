@@ -30,6 +30,7 @@ final class PathFollower {
   private double beforeFactor;
   private double lastStep;
   private double[] pressed;
+  private double[] folded;
   private final List<LimitPoint> limits = new ArrayList<>();
 
   /**
@@ -45,6 +46,7 @@ final class PathFollower {
     nowFactor = solver.factor;
     beforeFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
+    folded = solver.model().self.state();
   }
 
   /**
@@ -72,6 +74,7 @@ final class PathFollower {
     System.arraycopy(solver.x, 0, now, 0, now.length);
     nowFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
+    folded = solver.model().self.state();
     lastStep = step;
   }
 
@@ -80,6 +83,7 @@ final class PathFollower {
     System.arraycopy(now, 0, solver.x, 0, now.length);
     solver.factor = nowFactor;
     solver.model().contact.restore(pressed);
+    solver.model().self.restore(folded);
     solver.evaluate();
   }
 

@@ -24,7 +24,9 @@ final class ShellModel {
   final double[] force; // slope of the stored energy
   final double[] swept; // slope of the volume
   final Contact contact;
+  final SelfContact self;
   private final ShellElement element;
+  private final Envelope coupled; // the tangent while the shell presses on itself
   double energy;
   double touching;
   double volume;
@@ -35,9 +37,12 @@ final class ShellModel {
 
   ShellModel(ShellMesh mesh, StrainEnergy law, int layers, List<Obstacle> obstacles) {
     this.mesh = mesh;
-    contact = new Contact(mesh, obstacles, STIFF * law.youngModulus() / mesh.thinnest());
+    double stiff = STIFF * law.youngModulus() / mesh.thinnest();
+    contact = new Contact(mesh, obstacles, stiff);
     element = new ShellElement(new WallSection(law, layers), contact);
     tangent = new BlockTridiagonal(mesh.nodes());
+    coupled = new Envelope(mesh.nodes());
+    self = new SelfContact(mesh, new WallSection(law, 1), stiff);
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
   }
@@ -54,6 +59,7 @@ final class ShellModel {
     Arrays.fill(force, 0.0);
     Arrays.fill(swept, 0.0);
     tangent.clear();
+    boolean pressed = self.locate(x, coupled);
     for (int i = 0; i < mesh.elements(); i++) {
       if (!element.at(mesh, i, x)) {
         return false;
@@ -64,8 +70,59 @@ final class ShellModel {
         force[3 * i + a] += element.force[a];
       }
       sweep(i, x, pressure);
+      if (pressed) {
+        coupled.add(i, element.tangent);
+      }
     }
+    touching += self.add(x, force, coupled);
     return true;
+  }
+
+  /** Whether anything presses in the present state. */
+  boolean touches() {
+    return self.presses() || !contact.none();
+  }
+
+  /** Holds unknowns and factors the tangent; gives whether that could be done. */
+  boolean factor(int[] held) {
+    boolean pressed = self.presses();
+    for (int h : held) {
+      if (pressed) {
+        coupled.hold(h);
+      } else {
+        tangent.hold(h / 3, h % 3, 1.0);
+      }
+    }
+    return pressed ? coupled.factor() : tangent.factor();
+  }
+
+  /** Solves with the tangent factored last. */
+  void solve(double[] right) {
+    if (self.presses()) {
+      coupled.solve(right);
+    } else {
+      tangent.solve(right);
+    }
+  }
+
+  /** Multiplies the tangent of the present state, not yet factored, with a vector. */
+  void times(double[] by, double[] out) {
+    if (self.presses()) {
+      coupled.times(by, out);
+    } else {
+      tangent.times(by, out);
+    }
+  }
+
+  /** The negative eigenvalues of the tangent factored last. */
+  int negative() {
+    return self.presses() ? coupled.negative() : tangent.negative();
+  }
+
+  /** Takes the present pressures for multipliers; gives the deepest penetration before. */
+  double update(double[] x) {
+    double deepest = contact.update();
+    return Math.max(deepest, self.update(x));
   }
 
   private void sweep(int i, double[] x, double pressure) {
