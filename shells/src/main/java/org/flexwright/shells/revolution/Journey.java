@@ -37,6 +37,8 @@ final class Journey {
   private final List<ShellPath.Limit> limits = new ArrayList<>();
   private final Forks forks = new Forks();
   private final List<LegEnd> legEnds = new ArrayList<>();
+  private final FirstTouch touch;
+  private Drive.What what = Drive.What.TRAVEL; // driven now
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
@@ -51,6 +53,7 @@ final class Journey {
     wrinkles = new Wrinkles(moving, law);
     profile = new Profile(ends, law, layers, List.copyOf(obstacles));
     reach = new RigidReach(mesh, obstacles);
+    touch = new FirstTouch(model.self);
     top = 3 * (moving.nodes() - 1) + 1;
     carried = new double[top + 2];
     held = held(moving, ends.first, ends.last);
@@ -218,6 +221,7 @@ final class Journey {
 
   /** Loads and holds for a leg; gives what grows. */
   private Control prepare(Drive leg) {
+    what = leg.what();
     boolean axial = leg.what() == Drive.What.TRAVEL || leg.what() == Drive.What.FORCE;
     if (axial) {
       solver.load(carried(Loading.force(top + 2, top).under(pressure)), reaction(), held);
@@ -278,7 +282,7 @@ final class Journey {
   private void record(Control control) {
     double[] whole = ends.whole(solver.x);
     reach.look(whole);
-    states.add(
+    ShellState state =
         new ShellState(
             whole,
             towards * (solver.x[top] - rest),
@@ -288,9 +292,12 @@ final class Journey {
             model.energy(solver.x),
             ends.numbered(strains.peak(solver.x)),
             strains.touches(solver.x, model.contact),
+            strains.touches(solver.x, model.self),
             solver.stable(control),
             profile,
-            model.contact.multipliers()));
+            model.contact.multipliers());
+    touch.look(state, what, solver.x);
+    states.add(state);
     wrinkles.look(solver.x, towards * (solver.x[top] - rest), solver.pressure());
   }
 
@@ -300,6 +307,7 @@ final class Journey {
     for (ShellState s : states) {
       stretch = Math.max(stretch, 1.0 + s.peak().strain());
     }
+    touch.caveat().ifPresent(caveats::add);
     law.range().of("law of the shell").check(stretch).ifPresent(caveats::add);
     caveats.addAll(wrinkles.caveats());
     caveats.addAll(forks.caveats());

@@ -56,6 +56,13 @@ final class Links {
     }
   }
 
+  /** The same in a tangent of a shell that presses on itself. */
+  void couple(Envelope tangent) {
+    for (int i : at) {
+      tangent.add(i, LINK);
+    }
+  }
+
   /** Asks for what rounding has taken from the links. */
   void close(double[] x, double[] right) {
     for (int k = 0; k < at.length; k++) {

@@ -41,6 +41,7 @@ final class PathFollower {
   private final double[] below; // the states on both sides of a turn or fork
   private final double[] above;
   private double width; // of the interval between them
+  private double[] folded;
   private final List<LimitPoint> limits = new ArrayList<>();
 
   /**
@@ -59,6 +60,7 @@ final class PathFollower {
     nowFactor = solver.factor;
     beforeFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
+    folded = solver.model().self.state();
   }
 
   /**
@@ -91,6 +93,7 @@ final class PathFollower {
     nowFactor = solver.factor;
     pressed = solver.model().contact.multipliers();
     stepBefore = step == 0.0 ? 0.0 : lastStep;
+    folded = solver.model().self.state();
     lastStep = step;
   }
 
@@ -99,6 +102,7 @@ final class PathFollower {
     System.arraycopy(now, 0, solver.x, 0, now.length);
     solver.factor = nowFactor;
     solver.model().contact.restore(pressed);
+    solver.model().self.restore(folded);
     solver.evaluate();
   }
 
@@ -106,7 +110,7 @@ final class PathFollower {
   private void extrapolate(double step) {
     double a = lastStep == 0.0 ? 0.0 : step / lastStep;
     double b = 0.0; // weight of how the slope changed
-    if (lastStep != 0.0 && stepBefore != 0.0 && bent && solver.model().contact.none()) {
+    if (lastStep != 0.0 && stepBefore != 0.0 && bent && !solver.model().touches()) {
       b = weight(step);
     }
     for (int i = 0; i < now.length; i++) {

@@ -183,7 +183,7 @@ public final class PreparedShell {
     ShellPath path = journey.run(legs, run);
     boolean good = path.termination().complete() && path.limits().isEmpty();
     for (ShellState s : path.states()) {
-      good &= s.stable();
+      good &= s.stable() && s.self().isEmpty();
     }
     return new Rung(journey.mesh(), good ? journey.ends() : List.of());
   }

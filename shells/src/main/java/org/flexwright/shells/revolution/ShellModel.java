@@ -28,7 +28,9 @@ final class ShellModel {
   Liquid liquid = Liquid.NONE;
   double head; // share of the liquid's weight
   double filled; // the liquid's potential at its whole weight
+  final SelfContact self;
   private final ShellElement element;
+  private final Envelope coupled; // the tangent while the shell presses on itself
   double touching;
   double volume;
 
@@ -38,9 +40,12 @@ final class ShellModel {
 
   ShellModel(ShellMesh mesh, StrainEnergy law, int layers, List<Obstacle> obstacles) {
     this.mesh = mesh;
-    contact = new Contact(mesh, obstacles, STIFF * law.youngModulus() / mesh.thinnest());
+    double stiff = STIFF * law.youngModulus() / mesh.thinnest();
+    contact = new Contact(mesh, obstacles, stiff);
     element = new ShellElement(new WallSection(law, new Layers(mesh, layers)), contact);
     tangent = new BlockTridiagonal(mesh.nodes());
+    coupled = new Envelope(mesh.nodes());
+    self = new SelfContact(mesh, new WallSection(law, new Layers(mesh, 1)), stiff);
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
     wetted = new double[3 * mesh.nodes()];
@@ -59,6 +64,7 @@ final class ShellModel {
     Arrays.fill(wetted, 0.0);
     filled = 0.0;
     tangent.clear();
+    boolean pressed = self.locate(x, coupled);
     for (int i = 0; i < mesh.elements(); i++) {
       if (mesh.rigid[i]) {
         Arrays.fill(element.tangent, 0.0);
@@ -73,7 +79,11 @@ final class ShellModel {
         force[3 * i + a] += element.force[a];
       }
       sweep(i, x, pressure);
+      if (pressed) {
+        coupled.add(i, element.tangent);
+      }
     }
+    touching += self.add(x, force, coupled);
     return true;
   }
 
@@ -81,9 +91,61 @@ final class ShellModel {
   double energy(double[] x) {
     double sum = 0.0;
     for (int i = 0; i < mesh.elements(); i++) {
-      sum += element.energy(mesh, i, x);
+      sum += mesh.rigid[i] ? 0.0 : element.energy(mesh, i, x);
     }
     return sum;
+  }
+
+  /** Whether anything presses in the present state. */
+  boolean touches() {
+    return self.presses() || !contact.none();
+  }
+
+  /** Holds unknowns and factors the tangent; gives whether that could be done. */
+  boolean factor(int[] held, Links links) {
+    boolean pressed = self.presses();
+    for (int h : held) {
+      if (pressed) {
+        coupled.hold(h);
+      } else {
+        tangent.hold(h / 3, h % 3, 1.0);
+      }
+    }
+    if (pressed) {
+      links.couple(coupled);
+      return coupled.factor();
+    }
+    links.couple(tangent);
+    return tangent.factor();
+  }
+
+  /** Solves with the tangent factored last. */
+  void solve(double[] right) {
+    if (self.presses()) {
+      coupled.solve(right);
+    } else {
+      tangent.solve(right);
+    }
+  }
+
+  /** Multiplies the tangent of the present state, not yet factored, with a vector. */
+  void times(double[] by, double[] out) {
+    if (self.presses()) {
+      coupled.times(by, out);
+    } else {
+      tangent.times(by, out);
+    }
+  }
+
+  /** The negative eigenvalues of the tangent factored last. */
+  int negative() {
+    return self.presses() ? coupled.negative() : tangent.negative();
+  }
+
+  /** Takes the present pressures for multipliers; gives the deepest penetration before. */
+  double update(double[] x) {
+    double deepest = contact.update();
+    return Math.max(deepest, self.update(x));
   }
 
   private void sweep(int i, double[] x, double pressure) {

@@ -16,6 +16,8 @@ final class ShellSolver {
   private static final double SMALL = 1e-3; // of the size: the square rules
   private static final double LAST_DIGIT = 1e-15;
   private static final double CLOSE = 1e-4; // of the thinnest wall: gap left at a pressed face
+  private static final int SHORTER = 8;
+  private static final double ENOUGH = 0.8;
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
@@ -29,6 +31,9 @@ final class ShellSolver {
   private final double[] marked; // where an arc starts
   private final double[] direction; // of the arc
   private final double[] ahead; // unit way a step sets out
+  private final double[] moved; // by the last step
+  private double movedFactor;
+  private double drive; // work of the forces left over along the last step
 
   final double[] x;
   double factor;
@@ -46,6 +51,7 @@ final class ShellSolver {
     marked = x.clone();
     direction = new double[x.length];
     ahead = new double[x.length];
+    moved = new double[x.length];
     size = model.mesh.size();
   }
 
@@ -88,18 +94,13 @@ final class ShellSolver {
    * @return whether the state was found; if not, the state is left anywhere: restore it
    */
   boolean solve(Control control, double target) {
-    if (!newton(control, target)) {
-      return false;
-    }
-    if (model.contact.none()) {
-      return exists();
-    }
-    for (int i = 0; i < MOST; i++) {
-      if (model.contact.update() <= CLOSE * model.mesh.thinnest()) {
+    for (int i = 0; i <= MOST && newton(control, target); i++) {
+      double left = model.update(x);
+      if (left <= CLOSE * model.mesh.thinnest()) {
         return exists();
       }
-      if (!newton(control, target)) {
-        return false;
+      if (left == Double.POSITIVE_INFINITY) {
+        return false; // through itself
       }
     }
     return false;
@@ -112,8 +113,9 @@ final class ShellSolver {
 
   private boolean newton(Control control, double target) {
     double last = Double.POSITIVE_INFINITY;
+    boolean at = at();
     for (int i = 0; i < MOST; i++) {
-      if (!evaluate()) {
+      if (!at || !model.factor(held, links)) {
         return false;
       }
       iterations++;
@@ -126,21 +128,50 @@ final class ShellSolver {
         return evaluate();
       }
       last = step;
+      at = at();
+      if (i > 0 && model.touches()) {
+        at = shorten(at);
+      }
     }
     return false;
   }
 
+  /**
+   * Goes back along the last step until the forces no longer push back along it harder than they
+   * drove it: full steps can swing for ever between sets of points that touch.
+   */
+  private boolean shorten(boolean there) {
+    boolean at = there;
+    double share = 1.0;
+    for (int i = 0; i < SHORTER; i++) {
+      double back = Double.NEGATIVE_INFINITY;
+      if (at) {
+        residual(along);
+        back = dot(along, moved);
+      }
+      if (drive <= 0.0 || back >= -ENOUGH * drive) {
+        return at;
+      }
+      double to = share * Math.max(0.1, Math.min(0.5, drive / (drive - back)));
+      for (int u = 0; u < x.length; u++) {
+        x[u] += (to - share) * moved[u];
+      }
+      factor += (to - share) * movedFactor;
+      share = to;
+      at = at();
+    }
+    return at;
+  }
+
+  /** Evaluates the present state; gives whether it can exist. */
+  private boolean at() {
+    model.head = loading.headAt(factor);
+    return model.at(x, pressure());
+  }
+
   /** Evaluates the present state with tangent and factors. */
   boolean evaluate() {
-    model.head = loading.headAt(factor);
-    if (!model.at(x, pressure())) {
-      return false;
-    }
-    for (int h : held) {
-      model.tangent.hold(h / 3, h % 3, 1.0);
-    }
-    links.couple(model.tangent);
-    return model.tangent.factor();
+    return at() && model.factor(held, links);
   }
 
   double pressure() {
@@ -169,7 +200,7 @@ final class ShellSolver {
   /** How the unknowns grow with the load factor. */
   private void solveAlong() {
     pattern(along);
-    model.tangent.solve(along);
+    model.solve(along);
     links.drop(along);
   }
 
@@ -182,8 +213,9 @@ final class ShellSolver {
   /** One Newton step; gives its largest part over the size of the shell. */
   private double step(Control control, double target) {
     residual(right);
+    System.arraycopy(right, 0, moved, 0, right.length);
     links.close(x, right);
-    model.tangent.solve(right);
+    model.solve(right);
     links.drop(right);
     solveAlong();
     double df;
@@ -199,10 +231,13 @@ final class ShellSolver {
       most = Math.max(most, Math.abs(right[i]) / scale(i));
     }
     double share = most > LONGEST ? LONGEST / most : 1.0;
+    drive = share * dot(moved, right);
     for (int i = 0; i < x.length; i++) {
-      x[i] += share * right[i];
+      moved[i] = share * right[i];
+      x[i] += moved[i];
     }
-    factor += share * df;
+    movedFactor = share * df;
+    factor += movedFactor;
     return most;
   }
 
@@ -358,7 +393,7 @@ final class ShellSolver {
    * displacements that keep a controlled value.
    */
   int negatives(Control control) {
-    int negative = model.tangent.negative() - links.count();
+    int negative = model.negative() - links.count();
     if (control instanceof Control.Load || negative == 0) {
       return negative;
     }

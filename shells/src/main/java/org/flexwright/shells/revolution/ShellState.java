@@ -1,6 +1,7 @@
 package org.flexwright.shells.revolution;
 
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Angle;
@@ -25,6 +26,7 @@ public final class ShellState {
   private final double energy;
   private final Peak peak;
   private final List<Touch> touches;
+  private final Optional<SelfTouch> self;
   private final boolean stable;
   private final Profile profile;
   private final double[] pressed;
@@ -38,6 +40,7 @@ public final class ShellState {
       double energy,
       Peak peak,
       List<Touch> touches,
+      Optional<SelfTouch> self,
       boolean stable,
       Profile profile,
       double[] pressed) {
@@ -51,6 +54,7 @@ public final class ShellState {
     this.energy = energy;
     this.peak = peak;
     this.touches = List.copyOf(touches);
+    this.self = self;
     this.stable = stable;
   }
 
@@ -66,6 +70,23 @@ public final class ShellState {
 
     Peak at(int number) {
       return new Peak(strain, number, inner, hoop);
+    }
+  }
+
+  /**
+   * How a shell presses on itself, one of each two faces that meet counted.
+   *
+   * @param length length of the touching meridian as deformed
+   * @param mean mean pressure
+   * @param peak largest pressure of an element
+   * @param normal the sum of all normal forces, without regard to their directions
+   */
+  public record SelfTouch(Length length, Pressure mean, Pressure peak, Force normal) {
+
+    /** One readable line. */
+    @Override
+    public String toString() {
+      return "touches itself over " + length + ", mean " + mean + ", " + normal;
     }
   }
 
@@ -130,6 +151,15 @@ public final class ShellState {
    */
   public List<Touch> touches() {
     return touches;
+  }
+
+  /**
+   * How the shell presses on itself, as bellows do that are pushed solid.
+   *
+   * @return empty if no faces of it touch
+   */
+  public Optional<SelfTouch> self() {
+    return self;
   }
 
   /**

@@ -2,6 +2,7 @@ package org.flexwright.shells.revolution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Force;
 import org.flexwright.quantity.Length;
@@ -47,36 +48,52 @@ final class Strains {
   List<Touch> touches(double[] x, Contact contact) {
     List<Touch> touches = new ArrayList<>();
     for (int o = 0; o < contact.obstacles().size(); o++) {
-      double force = 0.0;
-      double area = 0.0;
-      double length = 0.0;
-      double peak = 0.0;
-      for (int i = 0; i < mesh.elements(); i++) {
-        for (int side = -1; side <= 1; side += 2) {
-          double pressed = contact.pressure(o, i, side);
-          if (pressed > 0.0) {
-            WallSection.Section rest = mesh.sections[i];
-            double d = 0.5 * side * rest.thickness();
-            element.strains(mesh, i, x);
-            WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
-            double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());
-            double here = 2.0 * Math.PI * mesh.length[i] * metric * layer[1] * layer[2];
-            double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
-            force += push;
-            area += here;
-            length += mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
-            peak = Math.max(peak, push / here);
-          }
-        }
-      }
+      int by = o;
+      ShellState.SelfTouch sum = sum(x, (i, side) -> contact.pressure(by, i, side));
       touches.add(
           new Touch(
-              contact.obstacles().get(o),
-              Length.m(length),
-              Pressure.pa(area > 0.0 ? force / area : 0.0),
-              Pressure.pa(peak),
-              Force.newtons(force)));
+              contact.obstacles().get(o), sum.length(), sum.mean(), sum.peak(), sum.normal()));
     }
     return touches;
+  }
+
+  /** How the shell presses on itself. */
+  Optional<ShellState.SelfTouch> touches(double[] x, SelfContact self) {
+    return self.presses() ? Optional.of(sum(x, self::pressure)) : Optional.empty();
+  }
+
+  /** Pressure on a face of an element, per area of the mid-surface at rest. */
+  private interface Pressed {
+    double on(int element, int side);
+  }
+
+  private ShellState.SelfTouch sum(double[] x, Pressed by) {
+    double force = 0.0;
+    double area = 0.0;
+    double length = 0.0;
+    double peak = 0.0;
+    for (int i = 0; i < mesh.elements(); i++) {
+      for (int side = -1; side <= 1; side += 2) {
+        double pressed = by.on(i, side);
+        if (pressed > 0.0) {
+          WallSection.Section rest = mesh.sections[i];
+          double d = 0.5 * side * rest.thickness();
+          element.strains(mesh, i, x);
+          WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
+          double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());
+          double here = 2.0 * Math.PI * mesh.length[i] * metric * layer[1] * layer[2];
+          double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
+          force += push;
+          area += here;
+          length += mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
+          peak = Math.max(peak, push / here);
+        }
+      }
+    }
+    return new ShellState.SelfTouch(
+        Length.m(length),
+        Pressure.pa(area > 0.0 ? force / area : 0.0),
+        Pressure.pa(peak),
+        Force.newtons(force));
   }
 }
