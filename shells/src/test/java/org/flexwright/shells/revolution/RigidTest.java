@@ -152,7 +152,7 @@ final class RigidTest {
             .rigid("ring");
     Meridian below = Meridian.from(mm(12), mm(0)).convolutions(1, mm(4), mm(6)).wall(mm(0.7));
     Meridian above = Meridian.from(mm(12), mm(0)).sine(2, mm(3), mm(7)).wall(mm(0.7));
-    Drive push = Drive.force(Force.newtons(2)).steps(5);
+    Drive push = Drive.force(Force.newtons(1)).steps(5);
     ShellPath path = run(shell(both), push);
     ShellPath first = run(shell(below), push);
     ShellPath second = run(shell(above), push);
