@@ -19,12 +19,13 @@ final class Faces {
     element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
   }
 
-  List<RevolvedShell.Across> of(ShellState state) {
+  /** The wall of a state that has so many nodes before the first one of the mesh. */
+  List<RevolvedShell.Across> of(ShellState state, int before) {
     double[] x = new double[3 * mesh.nodes()];
     for (int i = 0; i < mesh.nodes(); i++) {
-      x[3 * i] = state.radius(i).m();
-      x[3 * i + 1] = state.height(i).m();
-      x[3 * i + 2] = state.turn(i).rad();
+      x[3 * i] = state.radius(before + i).m();
+      x[3 * i + 1] = state.height(before + i).m();
+      x[3 * i + 2] = state.turn(before + i).rad();
     }
     int n = mesh.elements();
     List<RevolvedShell.Across> wall = new ArrayList<>();

@@ -147,7 +147,8 @@ public final class RevolvedShell {
       Length outerRadius, Length outerHeight, Length innerRadius, Length innerHeight) {}
 
   /**
-   * The wall in a state of this shell, with its thickness as deformed.
+   * The wall in a state of this shell, with its thickness as deformed; the set-back of a built-in
+   * end belongs to the solid and is left out.
    *
    * @param state a state of a run of this shell
    * @return the wall at the first end, at the middle of each element and at the last end
@@ -160,7 +161,8 @@ public final class RevolvedShell {
         state.nodes(),
         () -> mesh.nodes() + ", those of this shell",
         "ask the shell that was run");
-    return new Faces(mesh).of(state);
+    BuiltIn ends = BuiltIn.of(mesh, first, last);
+    return new Faces(ends.moving).of(state, ends.before());
   }
 
   /**

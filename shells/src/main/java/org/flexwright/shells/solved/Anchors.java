@@ -21,8 +21,10 @@ import org.flexwright.run.Termination;
 /** The engine's answers for one grade and load, found once and kept in the store. */
 final class Anchors<P extends Part<P>> {
 
-  private static final double HOME = 0.5; // a lever's place is told from the nearest multiple
+  private static final double STEP = 0.25; // along a lever, to the part beside
+  private static final double FAR = 0.5; // a place further off has the ratios of this one
   private static final double BEND = 0.25; // of a straight move along a lever may be off
+  private static final double FARTHER = 2.0; // times as much beyond
   private static final int BESIDE = 2; // points of a surface beside
   private static final double STILL = 1e-12;
 
@@ -127,7 +129,7 @@ final class Anchors<P extends Part<P>> {
 
   /**
    * The ratios of a part between those of runs near it: along its size by four points and more,
-   * along its other levers straight from the nearest multiple of a place.
+   * along its other levers straight from home through the part beside on that side.
    *
    * @param home the part from which levers are told
    * @param least least size of the range
@@ -138,35 +140,50 @@ final class Anchors<P extends Part<P>> {
     double low = Math.log(least.m());
     double high = Math.log(most.m());
     try {
-      P near = engine.thickness().set(home, least);
-      for (Lever<P> lever : others(part)) {
-        double off = engine.place(part, lever) - engine.place(near, lever);
-        double by = HOME * Math.rint(off / HOME);
-        near = by == 0.0 ? near : engine.moved(near, lever, by);
-      }
-      Surface surface = surface(near, low, high, Surface.points(low, high));
+      P base = engine.thickness().set(home, least);
+      Surface surface = surface(base, low, high, Surface.points(low, high));
       double x = Math.log(engine.thickness().of(part).m());
       double[] row = surface.at(x);
       double[] slope = surface.slope(x);
       double[] error = surface.error();
+      List<Caveat> caveats = new ArrayList<>(surface.caveats(x));
       for (Lever<P> lever : others(part)) {
-        double by = engine.place(part, lever) - engine.place(near, lever);
-        if (Math.abs(by) > STILL) {
-          double step = engine.step(lever);
-          Surface beside = surface(engine.moved(near, lever, step), low, high, BESIDE);
+        double off = engine.place(part, lever) - engine.place(base, lever);
+        if (Math.abs(off) > STILL) {
+          double by = Math.copySign(Math.min(FAR, Math.abs(off)), off);
+          if (by != off) {
+            caveats.add(Caveat.note(engine.name(), far(lever), Solved.ENGINE));
+          }
+          double step = step(base, lever, off);
+          Surface beside = surface(engine.moved(base, lever, step), low, high, BESIDE);
           for (int k = 0; k < row.length; k++) {
             double[] line = beside.lessAt(surface, k);
             double move = by / step * (line[0] + line[1] * x);
             row[k] += move;
             slope[k] += by / step * line[1];
-            error[k] += BEND * Math.abs(move);
+            error[k] += BEND * (by == off ? 1.0 : FARTHER * off / by) * Math.abs(move);
           }
         }
       }
-      return Ratios.of(row, slope, error, surface.hoop(x), surface.caveats(x));
+      return Ratios.of(row, slope, error, surface.hoop(x), caveats);
     } catch (InvalidInputException e) {
       throw new EarlyEnd(new Termination(Termination.Kind.NO_FURTHER_STATE, e.sentence()));
     }
+  }
+
+  /** To the part beside on that side, or on the other if none can exist there. */
+  private double step(P base, Lever<P> lever, double off) {
+    double step = Math.copySign(STEP, off);
+    try {
+      engine.moved(base, lever, step);
+      return step;
+    } catch (InvalidInputException e) {
+      return -step; // a depth below what the pitch needs
+    }
+  }
+
+  private static String far(Lever<?> lever) {
+    return "the " + lever + " lies far from those that were run: ask a part made with that one";
   }
 
   private List<Lever<P>> others(P part) {

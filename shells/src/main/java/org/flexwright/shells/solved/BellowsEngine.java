@@ -29,8 +29,8 @@ final class BellowsEngine implements Engine<Bellows> {
 
   static final BellowsEngine ONLY = new BellowsEngine();
 
-  private static final int STEPS = 4;
-  private static final double[] STATIONS = {0.25, 0.5, 0.75, 1.0};
+  private static final int STEPS = 2;
+  private static final double[] STATIONS = {0.5, 1.0};
   private static final double NEAR = 1e-6;
   // straight directors half a per cent, elements up to 0.6 % too stiff
   private static final ClosedForm.Band LOAD = new ClosedForm.Band(0.99, 1.005);

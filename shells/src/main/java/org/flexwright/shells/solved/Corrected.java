@@ -112,6 +112,8 @@ final class Corrected<P extends Part<P>> {
     Channel[] others = channels.subList(1, channels.size()).toArray(Channel[]::new);
     LoadPath.Builder path = LoadPath.of(states, channels.get(0), others);
     double[] row = new double[channels.size()];
+    double most = 0.0; // of the strains, which rise to the engine's last one
+    double last = strain(states - 1, strains);
     for (int i = 0; i < states; i++) {
       double share = (double) i / STATES;
       for (int c = 0; c < row.length; c++) {
@@ -119,13 +121,21 @@ final class Corrected<P extends Part<P>> {
         row[c] = of.value(channel, i);
         if (channel == closed.load().channel() && loads.length > 0) {
           row[c] *= Ratios.at(share, engine.stations(), loads);
-        } else if (channel == Channel.STRAIN && strains.length > 0) {
-          row[c] *= Ratios.at(share, engine.stations(), strains);
+        } else if (channel == Channel.STRAIN) {
+          most = Math.max(most, Math.min(last, strain(i, strains)));
+          row[c] = most;
         }
       }
       path.add(row);
     }
     return path.end(end);
+  }
+
+  private double strain(int state, double[] ratios) {
+    double is = closed.path().value(Channel.STRAIN, state);
+    return ratios.length == 0
+        ? is
+        : is * Ratios.at((double) state / STATES, engine.stations(), ratios);
   }
 
   private ScaledValue load(Ratios r, double nominal) {

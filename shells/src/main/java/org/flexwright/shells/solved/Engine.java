@@ -39,11 +39,6 @@ interface Engine<P extends Part<P>> {
     return lever.set(part, Length.m(lever.of(part).m() * Math.exp(by)));
   }
 
-  /** A step along a lever over which its ratios are taken. */
-  default double step(Lever<P> lever) {
-    return 0.12;
-  }
-
   /** The load case for a material so many times softer in the same states. */
   LoadCase softer(LoadCase load, double times);
 

@@ -40,6 +40,7 @@ final class SleeveEngine implements Engine<Sleeve> {
   private static final double BEFORE_TOUCH = 0.85; // of the closed form's touch
   private static final double[] BEYOND = {1.07, 1.4, 2.2}; // of the closed form's pressure
   private static final int STEPS = 5;
+  private static final double FAINT = 0.1; // of the normal force asked for
   private static final ClosedForm.Band LOAD = new ClosedForm.Band(0.985, 1.015);
   // a fillet at the ends lowers the strain, a notch raises it
   private static final ClosedForm.Band STRAIN = new ClosedForm.Band(0.8, 1.2);
@@ -72,11 +73,6 @@ final class SleeveEngine implements Engine<Sleeve> {
     return outside(lever)
         ? s.withOutside(Length.m(s.bore().diameter().m() - gap * Math.exp(by)))
         : Engine.super.moved(s, lever, by);
-  }
-
-  @Override
-  public double step(Lever<Sleeve> lever) {
-    return outside(lever) ? 0.3 : 0.12;
   }
 
   @Override
@@ -207,6 +203,8 @@ final class SleeveEngine implements Engine<Sleeve> {
       }
     }
     double[] touch = at(free, 0.0, 0);
+    // a force just above nothing would double the point of touch
+    pressed.removeIf(row -> row[0] < FAINT * half);
     pressed.add(0, new double[] {0.0, touch[0], touch[1]});
     double[] hold = at(pressed, half, 0);
     double[] slope = at(pressed, half, 1);
