@@ -151,7 +151,8 @@ final class SolvedTest {
     Bellows long_ = NECK.count(10).wall(mm(0.6));
     Solved.Comparison c = Solved.of(long_).compare(GRADE.poisson(0.5), small);
     assertThat(c.ratio()).isBetween(0.92, 1.05);
-    assertThat(c.engineStrain() / c.closedStrain()).isBetween(0.9, 1.1);
+    // the closed form's strain is the larger one of pushing and pulling
+    assertThat(c.engineStrain() / c.closedStrain()).isBetween(0.8, 1.1);
   }
 
   @Test
@@ -280,9 +281,9 @@ final class SolvedTest {
                 Solved.of(
                     Sleeve.outside(mm(d.between(20.8, 21.6) * s))
                         .span(mm(d.between(18, 40) * s))
-                        .wall(mm(d.between(0.4, 1.6) * s))
+                        .wall(mm(d.between(0.4, 2.0) * s))
                         .into(Bore.of(mm(22 * s)))),
             (s, d) -> LoadCase.toHold(Force.newtons(d.between(1, 10) * s * s)));
-    PartHarness.check(sleeves, Grades.polyurethane(), 12, 2);
+    PartHarness.check(sleeves, Grades.polyurethane(), 13, 3);
   }
 }
