@@ -25,6 +25,7 @@ import org.flexwright.shells.catalogue.*;
 import org.flexwright.shells.dome.*;
 import org.flexwright.shells.inflate.*;
 import org.flexwright.shells.revolution.*;
+import org.flexwright.shells.solved.*;
 import org.flexwright.shells.tube.*;
 import org.flexwright.shells.wall.*;
 import static org.flexwright.quantity.Angle.degrees;

@@ -14,5 +14,6 @@ module org.flexwright.shells {
   exports org.flexwright.shells.bellows;
   exports org.flexwright.shells.inflate;
   exports org.flexwright.shells.revolution;
+  exports org.flexwright.shells.solved;
   exports org.flexwright.shells.catalogue;
 }

@@ -200,6 +200,11 @@ public final class Question<P extends Part<P>> {
     Require.that(
         lever.isPresent(), "lever", "missing", "a dimension to choose", "call vary(...) first");
     Require.that(!targets.isEmpty(), "target", "missing", "at least one", "call meet(...) first");
+    Optional<P> ready = part.prepared(lever.get(), from, to);
+    return ready.isPresent() ? about(ready.get()).windows(grade) : windows(grade);
+  }
+
+  private Window<P> windows(Grade grade) {
     refuseWrongLoads(grade);
     List<Window<P>> others = new ArrayList<>();
     List<String> impossible = new ArrayList<>();

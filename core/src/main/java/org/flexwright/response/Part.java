@@ -1,8 +1,10 @@
 package org.flexwright.response;
 
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.grade.Feature;
 import org.flexwright.grade.Grade;
+import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
 import org.flexwright.run.RunControl;
 
@@ -47,6 +49,19 @@ public interface Part<P extends Part<P>> {
    * @return the levers
    */
   List<Lever<P>> levers();
+
+  /**
+   * This part made ready to be asked at many sizes. A part that is solved may gather beforehand
+   * what its answers have in common; its answers stay within the bands they state.
+   *
+   * @param lever the dimension that will vary
+   * @param least its least value
+   * @param most its greatest value
+   * @return a part with the same dimensions, or nothing if being ready makes no difference
+   */
+  default Optional<P> prepared(Lever<P> lever, Length least, Length most) {
+    return Optional.empty();
+  }
 
   /**
    * The volume of material.

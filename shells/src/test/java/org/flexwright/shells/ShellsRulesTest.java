@@ -13,6 +13,7 @@ final class ShellsRulesTest extends ModuleRules {
           "bellows",
           "revolution",
           "inflate",
+          "solved",
           "surface",
           "catalogue");
 

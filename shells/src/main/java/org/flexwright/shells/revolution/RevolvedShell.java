@@ -4,6 +4,7 @@ import java.util.List;
 import org.flexwright.grade.Grade;
 import org.flexwright.internal.Require;
 import org.flexwright.law.StrainEnergy;
+import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
 import org.flexwright.response.Lever;
 import org.flexwright.run.RunControl;
@@ -199,6 +200,35 @@ public final class RevolvedShell {
 
   List<Obstacle> obstacles() {
     return obstacles;
+  }
+
+  /**
+   * One place across the wall, by its two faces.
+   *
+   * @param outerRadius distance of the face to the right of the run from the axis
+   * @param outerHeight its place along the axis
+   * @param innerRadius distance of the face to the left of the run from the axis
+   * @param innerHeight its place along the axis
+   */
+  public record Across(
+      Length outerRadius, Length outerHeight, Length innerRadius, Length innerHeight) {}
+
+  /**
+   * The wall in a state of this shell, with its thickness as deformed; the set-back of a built-in
+   * end belongs to the solid and is left out.
+   *
+   * @param state a state of a run of this shell
+   * @return the wall at the first end, at the middle of each element and at the last end
+   * @throws org.flexwright.InvalidInputException if it is the state of another shell
+   */
+  public List<Across> wall(ShellState state) {
+    Require.that(
+        state.nodes() == mesh.nodes(),
+        "nodes of the state",
+        state.nodes(),
+        () -> mesh.nodes() + ", those of this shell",
+        "ask the shell that was run");
+    return new Faces(mesh, BuiltIn.of(mesh, first, last)).of(state);
   }
 
   /**

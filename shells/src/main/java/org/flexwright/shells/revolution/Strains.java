@@ -21,27 +21,51 @@ final class Strains {
     element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
   }
 
-  /** The largest tensile strain of either face of any element. */
+  /**
+   * The largest tensile strain of either face of any element. At the ends, where a held wall bends
+   * most, the strain at mid-element is carried on to the edge by a straight line.
+   */
   ShellState.Peak peak(double[] x) {
     ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, false);
-    for (int i = 0; i < mesh.elements(); i++) {
+    int n = mesh.elements();
+    for (int i = 0; i < n; i++) {
       if (mesh.rigid[i]) {
         continue;
       }
-      element.strains(mesh, i, x);
-      WallSection.Section rest = mesh.sections[i];
+      int next = inward(i);
+      double beyond = next < 0 ? 0.0 : mesh.length[i] / (mesh.length[i] + mesh.length[next]);
       for (int side = -1; side <= 1; side += 2) {
-        WallSection.layerAt(
-            rest, 0.5 * side * rest.thickness(), element.e, element.k, element.r, element.q, layer);
         boolean inner = side * Math.sin(mesh.angle[i]) > 0.0;
         for (int way = 1; way <= 2; way++) {
-          if (layer[way] - 1.0 > peak.strain()) {
-            peak = new ShellState.Peak(layer[way] - 1.0, i, inner, way == 2);
+          double here = strain(x, i, side, way);
+          double rise = next >= 0 ? here - strain(x, next, side, way) : 0.0;
+          double strain = here + beyond * Math.max(0.0, rise);
+          if (strain > peak.strain()) {
+            peak = new ShellState.Peak(strain, i, inner, way == 2);
           }
         }
       }
     }
     return peak;
+  }
+
+  /** The neighbour away from the edge of an element at a held edge, or -1. */
+  private int inward(int i) {
+    int n = mesh.elements();
+    boolean starts = i == 0 ? mesh.radius[0] > 0.0 : mesh.rigid[i - 1];
+    boolean ends = i == n - 1 ? mesh.radius[n] > 0.0 : mesh.rigid[i + 1];
+    if (starts == ends) {
+      return -1;
+    }
+    return starts ? i + 1 : i - 1;
+  }
+
+  private double strain(double[] x, int i, int side, int way) {
+    element.strains(mesh, i, x);
+    WallSection.Section rest = mesh.sections[i];
+    WallSection.layerAt(
+        rest, 0.5 * side * rest.thickness(), element.e, element.k, element.r, element.q, layer);
+    return layer[way] - 1.0;
   }
 
   /** How each obstacle is pressed. */

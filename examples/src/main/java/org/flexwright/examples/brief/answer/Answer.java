@@ -23,6 +23,7 @@ import org.flexwright.response.Part;
  * @param window the one to work with
  * @param levers what would turn its verdict into "meets", least change first
  * @param budget where the band of the best size comes from
+ * @param engine what the engine says beside the closed form, if the part is solved by it
  * @param <P> the part
  */
 public record Answer<P extends Part<P>>(
@@ -31,7 +32,8 @@ public record Answer<P extends Part<P>>(
     List<Choice<P>> choices,
     Choice<P> window,
     List<Advice<P>> levers,
-    Optional<Budget> budget) {
+    Optional<Budget> budget,
+    Optional<OnEngine> engine) {
 
   /**
    * A window at one value of the second lever.
@@ -61,7 +63,8 @@ public record Answer<P extends Part<P>>(
         choices,
         choice(asked.second(), preferred),
         preferred.levers(),
-        Budget.of(preferred.question(), target, grade, preferred.best()));
+        Budget.of(preferred.question(), target, grade, preferred.best()),
+        OnEngine.of(preferred, target.load(), grade));
   }
 
   private static <P extends Part<P>> Choice<P> choice(Optional<Lever<P>> second, Window<P> window) {

@@ -3,8 +3,9 @@ package org.flexwright.examples.brief.input;
 import org.flexwright.grade.Feature;
 import org.flexwright.quantity.Length;
 import org.flexwright.shells.bellows.Bellows;
+import org.flexwright.shells.solved.Solved;
 
-/** Reads a bellows of U convolutions; its wall is in question. */
+/** Reads a bellows of U convolutions, to be solved by the engine; its wall is in question. */
 final class BellowsReader {
 
   private static final Length LEAST = Length.mm(0.1);
@@ -12,7 +13,7 @@ final class BellowsReader {
 
   private BellowsReader() {}
 
-  static PartQuestion<Bellows> read(Entry part, GradeReader known) {
+  static PartQuestion<Solved<Bellows>> read(Entry part, GradeReader known) {
     PartFrame frame = new PartFrame(part, known);
     Entry shape = part.child("shape");
     int count = shape.whole("convolutions", 1, 1000);
@@ -28,6 +29,6 @@ final class BellowsReader {
                     .pitch(pitch)
                     .depth(depth)
                     .wall(known.smallest(Feature.Kind.WALL)));
-    return frame.ask(bellows, Bellows.WALL, TargetReader::force);
+    return frame.ask(Solved.of(bellows), Solved.by(Bellows.WALL), TargetReader::force);
   }
 }

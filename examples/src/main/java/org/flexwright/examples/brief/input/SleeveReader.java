@@ -4,8 +4,12 @@ import org.flexwright.grade.Feature;
 import org.flexwright.quantity.Length;
 import org.flexwright.shells.inflate.Bore;
 import org.flexwright.shells.inflate.Sleeve;
+import org.flexwright.shells.solved.Solved;
 
-/** Reads a sleeve that is inflated in a bore; its wall is in question, its outside stays. */
+/**
+ * Reads a sleeve that is inflated in a bore, to be solved by the engine; its wall is in question, its
+ * outside stays.
+ */
 final class SleeveReader {
 
   private static final Length NONE = Length.mm(0.0);
@@ -14,7 +18,7 @@ final class SleeveReader {
 
   private SleeveReader() {}
 
-  static PartQuestion<Sleeve> read(Entry part, GradeReader known) {
+  static PartQuestion<Solved<Sleeve>> read(Entry part, GradeReader known) {
     PartFrame frame = new PartFrame(part, known);
     Entry shape = part.child("shape");
     Length outside = shape.length("outside", LEAST, MOST);
@@ -28,7 +32,7 @@ final class SleeveReader {
                     .span(span)
                     .wall(known.smallest(Feature.Kind.AIRTIGHT_WALL))
                     .into(bore));
-    return frame.ask(sleeve, Sleeve.WALL, TargetReader::hold);
+    return frame.ask(Solved.of(sleeve), Solved.by(Sleeve.WALL), TargetReader::hold);
   }
 
   private static Bore bore(Entry entry, Length outside) {

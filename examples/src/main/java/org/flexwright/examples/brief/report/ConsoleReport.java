@@ -9,6 +9,7 @@ import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
+import org.flexwright.examples.brief.answer.OnEngine;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.examples.brief.answer.TestPlan;
 import org.flexwright.fit.FitComparison;
@@ -123,6 +124,7 @@ final class ConsoleReport {
       line("nominal window: " + Say.windows(choice.of().nominal()));
       line("sure window:    " + Say.windows(choice.of().sure()));
     }
+    a.engine().ifPresent(this::engine);
     a.window().of().conflict().ifPresent(c -> wrapped("Conflict: ", c));
     wrapped("Verdict: ", a.sentence());
     a.best().ifPresent(b -> wrapped("Choice: ", choice(b)));
@@ -136,6 +138,12 @@ final class ConsoleReport {
     if (a.verdict() == Verdict.NOT_DECIDABLE) {
       a.budget().ifPresent(b -> wrapped("Open because: ", b.sentence()));
     }
+  }
+
+  private void engine(OnEngine e) {
+    wrapped("Figures: ", EngineWords.ABOUT);
+    line("  " + EngineWords.row(EngineWords.HEAD));
+    e.rows().forEach(r -> line("  " + EngineWords.row(EngineWords.cells(r))));
   }
 
   private static String choice(Candidate b) {

@@ -2,11 +2,13 @@ package org.flexwright.examples.brief.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.decide.Candidate;
 import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.response.Channel;
+import org.flexwright.shells.solved.Solved;
 
 /** The answer as tables: one for each part, and one with a line for each question. */
 final class CsvReport {
@@ -25,6 +27,9 @@ final class CsvReport {
             channel + " low" + unit,
             channel + " nominal" + unit,
             channel + " high" + unit,
+            "figures by",
+            channel + " by closed form" + unit,
+            "engine over closed form",
             "peak strain [%]",
             "P(meets) [%]",
             "P(meets) at worst of service [%]",
@@ -37,14 +42,20 @@ final class CsvReport {
     for (Answer<?> answer : part.answers()) {
       for (Answer.Choice<?> choice : answer.choices()) {
         for (Candidate c : choice.of().candidates()) {
-          csv.line(row(answer.target().toString(), choice.label(), channel, c));
+          Optional<Solved.Comparison> both = answer.engine().flatMap(e -> e.at(c.size()));
+          csv.line(row(answer.target().toString(), choice.label(), channel, c, both));
         }
       }
     }
     return csv.toString();
   }
 
-  private static List<String> row(String target, String label, Channel channel, Candidate c) {
+  private static List<String> row(
+      String target,
+      String label,
+      Channel channel,
+      Candidate c,
+      Optional<Solved.Comparison> both) {
     double factor = channel.shownFactor();
     return List.of(
         target,
@@ -53,6 +64,9 @@ final class CsvReport {
         Say.number(c.load().low() * factor, 6),
         Say.number(c.load().nominal() * factor, 6),
         Say.number(c.load().high() * factor, 6),
+        both.isPresent() ? "engine" : "closed form",
+        both.map(b -> Say.number(b.closed() * factor, 6)).orElse(""),
+        both.map(EngineWords::ratio).orElse(""),
         Say.number(100.0 * c.strain().nominal(), 6),
         Say.fixed(100.0 * c.probability(), 2),
         Say.fixed(100.0 * c.leastProbability(), 2),

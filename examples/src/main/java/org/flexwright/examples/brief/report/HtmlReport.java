@@ -8,6 +8,7 @@ import org.flexwright.evidence.Caveat;
 import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
+import org.flexwright.examples.brief.answer.OnEngine;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.examples.brief.answer.TestPlan;
 import org.flexwright.hardness.relation.ModulusFromHardness;
@@ -169,6 +170,7 @@ final class HtmlReport {
     WindowPlot.draw(a, "plot" + plots, page);
     page.leaf("figcaption", caption(a));
     page.close();
+    a.engine().ifPresent(this::engine);
     for (Answer.Choice<?> choice : a.choices()) {
       if (a.choices().size() > 1) {
         boolean chosen = choice.of() == a.window().of();
@@ -186,6 +188,19 @@ final class HtmlReport {
       }
       page.close();
     }
+  }
+
+  private void engine(OnEngine e) {
+    page.open("figure");
+    MeridianPlot.draw(e, "plot" + plots + "m", page);
+    page.leaf("figcaption", MeridianPlot.caption(e));
+    page.close();
+    page.leaf("p", Say.sentence(EngineWords.ABOUT));
+    page.open("table").open("thead");
+    HtmlRows.head(page, EngineWords.HEAD);
+    page.close().open("tbody");
+    e.rows().forEach(r -> HtmlRows.row(page, EngineWords.cells(r)));
+    page.close().close();
   }
 
   private static String caption(Answer<?> a) {

@@ -18,6 +18,7 @@ import org.flexwright.evidence.Source;
 import org.flexwright.examples.brief.answer.Answer;
 import org.flexwright.examples.brief.answer.BriefAnswer;
 import org.flexwright.examples.brief.answer.Budget;
+import org.flexwright.examples.brief.answer.OnEngine;
 import org.flexwright.examples.brief.answer.PartAnswer;
 import org.flexwright.examples.brief.answer.TestPlan;
 import org.flexwright.hardness.relation.ModulusFromHardness;
@@ -144,8 +145,27 @@ final class JsonReport {
       lever.put("change", round(advice.change()));
       lever.put("sentence", advice.sentence());
     }
+    node.put("figuresBy", answer.engine().isPresent() ? "engine" : "closed form");
+    answer.engine().ifPresent(e -> engine(node.putObject("engine"), e));
     answer.budget().ifPresent(b -> budget(node.putObject("bandComesFrom"), b));
     node.put("responses", answer.effort());
+  }
+
+  private static void engine(ObjectNode node, OnEngine e) {
+    node.put("about", EngineWords.ABOUT);
+    node.put("asked", e.load().toString());
+    ArrayNode rows = node.putArray("besideClosedForm");
+    for (OnEngine.Row r : e.rows()) {
+      ObjectNode row = rows.addObject();
+      String unit = r.both().channel().unit();
+      value(row.putObject("size"), r.size().m(), "m");
+      value(row.putObject("engine"), r.both().engine(), unit);
+      value(row.putObject("closedForm"), r.both().closed(), unit);
+      value(row.putObject("ratio"), r.both().ratio(), "1");
+      value(row.putObject("peakStrainByEngine"), r.both().engineStrain(), "1");
+      value(row.putObject("peakStrainByClosedForm"), r.both().closedStrain(), "1");
+    }
+    node.put("drawnEnded", e.shapes().termination().toString());
   }
 
   private static void budget(ObjectNode node, Budget budget) {
