@@ -11,8 +11,20 @@ import org.flexwright.law.StrainEnergy;
 import org.flexwright.run.RunControl;
 import org.flexwright.run.Termination;
 
-/** One run of a shell through its legs. Work space; not thread-safe. */
-final class Journey {
+/**
+ * A run of a shell that is driven leg by leg: the state found says where to go next. For legs known
+ * beforehand use {@link RevolvedShell#run(StrainEnergy, Drive...)}.
+ *
+ * <p>The wall is elastic and the obstacles have no friction, so a leg may lead back, and a leg that
+ * failed leaves the last state found, from which another may start. A pressure leg that ended at a
+ * limit point stands there.
+ *
+ * <p>JShell: {@code RevolvedShell.of(Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(30)).wall(
+ * mm(1))).journey(NeoHookean.of(mpa(1))).go(Drive.pressure(kpa(20)), RunControl.none())}
+ *
+ * <p>Work space; not thread-safe.
+ */
+public final class Journey {
 
   private static final String NAME = "shell of revolution";
 
@@ -31,6 +43,8 @@ final class Journey {
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
+  private int number;
+  private Termination end = Termination.completed();
 
   Journey(
       ShellMesh mesh, End first, End last, int layers, StrainEnergy law, List<Obstacle> obstacles) {
@@ -47,6 +61,7 @@ final class Journey {
     rest = solver.x[top];
     double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
     towards = down == 0.0 ? -1.0 : down;
+    record(new Control.Load());
   }
 
   private static int[] held(ShellMesh mesh, End first, End last) {
@@ -74,23 +89,51 @@ final class Journey {
   }
 
   ShellPath run(List<Drive> legs, RunControl run) {
-    Termination end = Termination.completed();
-    record(new Control.Load());
     for (int i = 0; i < legs.size() && end.complete(); i++) {
-      end = leg(i, legs.get(i), run);
+      go(legs.get(i), run);
     }
+    return path();
+  }
+
+  /**
+   * Drives one leg on from the last state.
+   *
+   * @param leg the leg
+   * @param run progress and stop request
+   * @return how the leg ended
+   */
+  public Termination go(Drive leg, RunControl run) {
+    end = leg(number++, leg, run);
+    return end;
+  }
+
+  /**
+   * The state the shell is in.
+   *
+   * @return the last state found, that of rest at the start
+   */
+  public ShellState last() {
+    return states.get(states.size() - 1);
+  }
+
+  /**
+   * The way so far.
+   *
+   * @return all states found, with the ending of the last leg
+   */
+  public ShellPath path() {
     return new ShellPath(states, limits, end, List.copyOf(caveats()));
   }
 
-  private Termination leg(int number, Drive leg, RunControl run) {
+  private Termination leg(int at, Drive leg, RunControl run) {
     Control control = prepare(leg);
     if (!solver.evaluate()) {
-      return new Termination(Termination.Kind.NOT_CONVERGED, "the start of leg " + (number + 1));
+      return new Termination(Termination.Kind.NOT_CONVERGED, "the start of leg " + (at + 1));
     }
     PathFollower follower = new PathFollower(solver, () -> record(control));
     Termination end = follower.follow(control, target(leg), leg.steps(), NAME, run);
     for (PathFollower.LimitPoint p : follower.limits()) {
-      limits.add(new ShellPath.Limit(number, signed(leg, p.factor()), driven(leg, p.value())));
+      limits.add(new ShellPath.Limit(at, signed(leg, p.factor()), driven(leg, p.value())));
     }
     settle(leg);
     return end;
@@ -160,8 +203,9 @@ final class Journey {
             solver.pressure(),
             model.volume - empty,
             model.energy,
-            strains.peak(solver.x).further(ends.before()),
-            strains.touches(solver.x, model.contact),
+            strains.peak(solver.x, false).further(ends.before()),
+            strains.peak(solver.x, true).further(ends.before()),
+            strains.touches(solver.x, model.contact, ends.before()),
             solver.stable(control)));
   }
 

@@ -108,7 +108,17 @@ public final class RevolvedShell {
    */
   public ShellPath run(StrainEnergy law, RunControl run, Drive... legs) {
     Require.atLeast("legs", legs.length, 1);
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).run(List.of(legs), run);
+    return journey(law).run(List.of(legs), run);
+  }
+
+  /**
+   * A journey whose legs are chosen on the way, from the states found.
+   *
+   * @param law the law of its material
+   * @return the journey, at rest
+   */
+  public Journey journey(StrainEnergy law) {
+    return new Journey(mesh, first, last, LAYERS, law, obstacles);
   }
 
   /**

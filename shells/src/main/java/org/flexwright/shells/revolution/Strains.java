@@ -20,30 +20,36 @@ final class Strains {
     element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
   }
 
-  /** The largest tensile strain of either face of any element. */
-  ShellState.Peak peak(double[] x) {
-    ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, false);
+  /** The largest tensile strain of either face of any element, around the axis or along. */
+  ShellState.Peak peak(double[] x, boolean hoop) {
+    ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, hoop);
+    int way = hoop ? 2 : 1;
     for (int i = 0; i < mesh.elements(); i++) {
       element.strains(mesh, i, x);
-      WallSection.Section rest = mesh.sections[i];
       for (int side = -1; side <= 1; side += 2) {
-        WallSection.layerAt(
-            rest, 0.5 * side * rest.thickness(), element.e, element.k, element.r, element.q, layer);
-        boolean inner = side * Math.sin(mesh.angle[i]) > 0.0;
-        for (int way = 1; way <= 2; way++) {
-          if (layer[way] - 1.0 > peak.strain()) {
-            peak = new ShellState.Peak(layer[way] - 1.0, i, inner, way == 2);
-          }
+        face(i, side);
+        if (layer[way] - 1.0 > peak.strain()) {
+          boolean inner = side * Math.sin(mesh.angle[i]) > 0.0;
+          peak = new ShellState.Peak(layer[way] - 1.0, i, inner, hoop);
         }
       }
     }
     return peak;
   }
 
-  /** How each obstacle is pressed. */
-  List<Touch> touches(double[] x, Contact contact) {
+  /** The layer at a face of an element whose strains are set; gives its depth at rest. */
+  private double face(int i, int side) {
+    WallSection.Section rest = mesh.sections[i];
+    double d = 0.5 * side * rest.thickness();
+    WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
+    return d;
+  }
+
+  /** How each obstacle is pressed, elements counted on from those before. */
+  List<Touch> touches(double[] x, Contact contact, int before) {
     List<Touch> touches = new ArrayList<>();
     for (int o = 0; o < contact.obstacles().size(); o++) {
+      List<Touch.Patch> patches = new ArrayList<>();
       double force = 0.0;
       double area = 0.0;
       double length = 0.0;
@@ -52,17 +58,22 @@ final class Strains {
         for (int side = -1; side <= 1; side += 2) {
           double pressed = contact.pressure(o, i, side);
           if (pressed > 0.0) {
-            WallSection.Section rest = mesh.sections[i];
-            double d = 0.5 * side * rest.thickness();
             element.strains(mesh, i, x);
-            WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
-            double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());
-            double here = 2.0 * Math.PI * mesh.length[i] * metric * layer[1] * layer[2];
+            double d = face(i, side);
+            WallSection.Section rest = mesh.sections[i];
+            double line = mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
+            double here = 2.0 * Math.PI * line * (rest.radius() - d * rest.sine()) * layer[2];
             double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
             force += push;
             area += here;
-            length += mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
+            length += line;
             peak = Math.max(peak, push / here);
+            patches.add(
+                new Touch.Patch(
+                    i + before,
+                    Length.m(rest.thickness()),
+                    Length.m(line),
+                    Pressure.pa(push / here)));
           }
         }
       }
@@ -72,7 +83,9 @@ final class Strains {
               Length.m(length),
               Pressure.pa(area > 0.0 ? force / area : 0.0),
               Pressure.pa(peak),
-              Force.newtons(force)));
+              Force.newtons(force),
+              contact.nearest(o).further(before),
+              patches));
     }
     return touches;
   }
