@@ -136,7 +136,7 @@ final class Filling {
     boolean met = false;
     for (int i = 0; i < FILLS; i++) {
       double now = journey.last().volume().m3();
-      double next = met ? now + step : Math.min(full, now + step);
+      double next = met || now + 1.01 * step < full ? now + step : full;
       if (!march(Drive.What.VOLUME, next, 1)) {
         return false;
       }
@@ -230,37 +230,10 @@ final class Filling {
     return state(s, way.untouched(s, journey.last().touches().get(0)), false);
   }
 
-  /** The largest mean pressure over the length of a wall, runs of touching elements apart. */
   private Sealing.Place best(List<Touch.Patch> patches) {
-    double most = 0.0;
-    int where = patches.isEmpty() ? way.element() : patches.get(0).element();
-    for (int i = 0; i < patches.size(); i++) {
-      for (int way = -1; way <= 1; way += 2) {
-        double mean = mean(patches, i, way);
-        if (mean > most) {
-          most = mean;
-          where = patches.get(i).element();
-        }
-      }
-    }
-    return new Sealing.Place(Pressure.pa(most), height(where));
-  }
-
-  /** The mean over a wall from an element on, one way along the contact. */
-  private static double mean(List<Touch.Patch> patches, int from, int way) {
-    double wall = patches.get(from).wall().m();
-    double left = wall;
-    double sum = 0.0;
-    for (int i = from; i >= 0 && i < patches.size() && left > 0.0; i += way) {
-      Touch.Patch patch = patches.get(i);
-      if (patch.element() - patches.get(from).element() != i - from) {
-        break;
-      }
-      double part = Math.min(left, patch.length().m());
-      sum += part * patch.pressure().pa();
-      left -= part;
-    }
-    return sum / wall;
+    Band band = Band.best(patches);
+    int where = patches.isEmpty() ? way.element() : band.element();
+    return new Sealing.Place(Pressure.pa(band.pressure()), height(where));
   }
 
   private Length height(int element) {
@@ -291,14 +264,8 @@ final class Filling {
               + " and snaps: states marked so are those of a held volume; a supply of pressure"
               + " passes them at once");
     }
-    List<Touch.Patch> patches = last().contact().patches();
-    if (!patches.isEmpty()) {
-      double wall = patches.get(patches.size() / 2).wall().m();
-      checks.check(
-          "contact / wall", 2.0, Double.POSITIVE_INFINITY, last().contact().length().m() / wall);
-      checks.note(
-          "the medium's own pressure on the free part beside the contact is not counted: it"
-              + " shortens the contact on that side");
+    if (!last().contact().patches().isEmpty()) {
+      touching(checks, last().contact());
     }
     if (seal.widening().rad() != 0.0) {
       checks.note(
@@ -306,5 +273,17 @@ final class Filling {
               + " the part towards the wide end");
     }
     return checks.caveats();
+  }
+
+  private static void touching(Checks checks, Touch contact) {
+    List<Touch.Patch> patches = contact.patches();
+    double thin = patches.stream().mapToDouble(p -> p.wall().m()).min().orElseThrow();
+    double edge =
+        Math.max(patches.get(0).wall().m(), patches.get(patches.size() - 1).wall().m());
+    checks.check("contact / wall", 2.0, Double.POSITIVE_INFINITY, contact.length().m() / thin);
+    checks.check("wall at the edge of the contact / thinnest touching wall", 1.0, 1.5, edge / thin);
+    checks.note(
+        "the medium's own pressure on the free part beside the contact is not counted: it shortens"
+            + " the contact on that side");
   }
 }

@@ -23,13 +23,14 @@ import org.flexwright.shells.revolution.ShellState;
  *
  * <p>Formula: the shell of revolution at finite strain with contact, see {@link RevolvedShell};
  * touch at the least gap g = 0. Holding force at most mu N, N the sum of the contact pressures over
- * the area. Leak margin: max over the contact of the mean of pc over a length of one wall, over pm.
- * A seal holds where somewhere along the contact pc is above pm; 1.2 to 1.5 is usual (common
- * practice). Symbols: g gap (m), mu friction, N normal force (N), pc contact pressure, pm pressure
- * of the medium over that on the other side (Pa).
+ * the area. Leak margin: pc/pm, pc the largest mean of the contact pressure over a length of two
+ * walls, two walls at either edge of the contact left out. A seal holds where somewhere along the
+ * contact pc is above pm; 1.2 to 1.5 is usual (common practice). Symbols: g gap (m), mu friction, N
+ * normal force (N), pc contact pressure, pm pressure of the medium over that on the other side
+ * (Pa).
  *
- * <p>The mean over a wall is taken because no theory of shells resolves less: at the edge of a
- * contact the pressure of an element is that of a line load spread over the element.
+ * <p>The edges are left out on the safe side: there a shell has a line load, whose spread along the
+ * contact it does not resolve. Peak and mean pressures of the contact hold it.
  *
  * <p>Where the pressure passes a limit point before the touch, a supply of pressure snaps the part
  * to the bore: the touch then has the pressure of the limit point, and the states between are those
@@ -251,6 +252,15 @@ public final class Seal {
       Grade grade, Pressure supply, RunControl run, ToDoubleFunction<Sealing.State> goal) {
     Require.positive("supply pressure", supply.pa(), "Pa");
     return new Filling(this, grade, supply.pa(), run, goal).sealing();
+  }
+
+  /**
+   * The part as drawn.
+   *
+   * @return its meridian
+   */
+  public Meridian meridian() {
+    return meridian;
   }
 
   /** Its shell in the bore made wider by a length on the radius. */

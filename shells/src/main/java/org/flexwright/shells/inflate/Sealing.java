@@ -85,7 +85,8 @@ public record Sealing(
   /**
    * The place along a contact that seals best.
    *
-   * @param pressure the contact pressure there, its mean over the length of one wall
+   * @param pressure the contact pressure there, its mean over the length of two walls, the edges of the contact left
+   *     out
    * @param height of the place on the part as drawn
    */
   public record Place(Pressure pressure, Length height) {}
