@@ -103,7 +103,7 @@ public final class PreparedShell {
         double share = (value.m() - from) / (wall(below + 1) - from);
         Journey journey = here.journey(law);
         if (between(journey, low, high, share)) {
-          return journey.path(Termination.completed());
+          return journey.path();
         }
       }
     }
@@ -131,7 +131,6 @@ public final class PreparedShell {
     if (!Carried.alike(low.mesh(), mesh) || !Carried.alike(high.mesh(), mesh)) {
       return false;
     }
-    journey.start();
     double[] start = new double[3 * mesh.nodes()];
     for (int i = 0; i < legs.size(); i++) {
       LegEnd a = low.ends().get(i);
