@@ -223,7 +223,8 @@ final class DesignBriefTest {
 
   /** The question of a solved part to its closed form; gives the responses it took. */
   @SuppressWarnings("unchecked") // the caller names the part by its lever
-  private static <P extends Part<P>> int closed(PartQuestion<?> asked, Lever<P> lever, Brief brief) {
+  private static <P extends Part<P>> int closed(
+      PartQuestion<?> asked, Lever<P> lever, Brief brief) {
     P part = ((Solved<P>) asked.frame().part()).part();
     Window<P> window =
         Question.of(part)

@@ -145,9 +145,7 @@ final class Contact {
         if (here < nearest.gap().m()) {
           boolean turns = i > 0 && i < n - 1;
           double least =
-              turns
-                  ? least(i, gap(obstacle, i - 1, side), here, gap(obstacle, i + 1, side))
-                  : here;
+              turns ? least(i, gap(obstacle, i - 1, side), here, gap(obstacle, i + 1, side)) : here;
           nearest = new Touch.Nearest(i, Length.m(Math.min(least, nearest.gap().m())));
         }
       }
@@ -167,7 +165,8 @@ final class Contact {
     double slopeOn = (after - here) / on;
     double bend = (slopeOn - slopeBack) / (back + on);
     double slope = (slopeBack * on + slopeOn * back) / (back + on);
-    boolean lowest = before >= here && after >= here && bend > 0.0 && bend < Double.POSITIVE_INFINITY;
+    boolean lowest =
+        before >= here && after >= here && bend > 0.0 && bend < Double.POSITIVE_INFINITY;
     return lowest ? here - 0.25 * slope * slope / bend : here;
   }
 

@@ -10,7 +10,6 @@ import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.response.Lever;
 import org.flexwright.run.RunControl;
-import org.flexwright.run.Termination;
 
 /**
  * A shell made ready to be asked for many walls, as by a slider or a search: the ends of its legs,

@@ -22,9 +22,9 @@ final class Strains {
   }
 
   /**
-   * The largest tensile strain of either face of any element, around the axis or along. At the ends,
-   * where a held wall bends most, the strain at mid-element is carried on to the edge by a straight
-   * line.
+   * The largest tensile strain of either face of any element, around the axis or along. At the
+   * ends, where a held wall bends most, the strain at mid-element is carried on to the edge by a
+   * straight line.
    */
   ShellState.Peak peak(double[] x, boolean hoop) {
     ShellState.Peak peak = new ShellState.Peak(0.0, 0, true, hoop);
@@ -99,7 +99,9 @@ final class Strains {
 
   /** How the shell presses on itself. */
   Optional<ShellState.SelfTouch> touches(double[] x, SelfContact self) {
-    return self.presses() ? Optional.of(sum(x, self::pressure, (i, line, pressure) -> {})) : Optional.empty();
+    return self.presses()
+        ? Optional.of(sum(x, self::pressure, (i, line, pressure) -> {}))
+        : Optional.empty();
   }
 
   /** Pressure on a face of an element, per area of the mid-surface at rest. */
