@@ -6,7 +6,8 @@ package org.flexwright.shells.revolution;
  * leave the points by an eighth of the squared length of an element over the radius of bend.
  *
  * <p>A place on a line is j + t: t from 0 to 1 between the middles of the lines from point j to its
- * neighbours; towards an end the line goes straight on. A slot 2 i + (side + 1)/2 is a face point. Work space; not thread-safe.
+ * neighbours; towards an end the line goes straight on. A slot 2 i + (side + 1)/2 is a face point.
+ * Work space; not thread-safe.
  */
 final class FaceLine {
 

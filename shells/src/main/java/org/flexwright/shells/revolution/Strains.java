@@ -11,6 +11,8 @@ import org.flexwright.quantity.Pressure;
 /** The strains of both faces of a shell. Work space; not thread-safe. */
 final class Strains {
 
+  private static final double FOLDED = 1e-2; // stretch of a face beyond which it would fold
+
   private final ShellMesh mesh;
   private final ShellElement element; // for its strains only
   private final double[] layer = new double[3];
@@ -78,11 +80,13 @@ final class Strains {
           element.strains(mesh, i, x);
           WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
           double metric = (1.0 - d * rest.curvature()) * (rest.radius() - d * rest.sine());
-          double here = 2.0 * Math.PI * mesh.length[i] * metric * layer[1] * layer[2];
+          double along = Math.max(layer[1], FOLDED);
+          double here =
+              2.0 * Math.PI * mesh.length[i] * metric * along * Math.max(layer[2], FOLDED);
           double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
           force += push;
           area += here;
-          length += mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
+          length += mesh.length[i] * (1.0 - d * rest.curvature()) * along;
           peak = Math.max(peak, push / here);
         }
       }

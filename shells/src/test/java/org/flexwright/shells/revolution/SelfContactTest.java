@@ -106,8 +106,7 @@ final class SelfContactTest {
     for (int i = path.states().size() - 20; i < path.states().size(); i++) {
       ShellState a = path.states().get(i - 1);
       ShellState b = path.states().get(i);
-      work +=
-          0.5 * (a.force().newtons() + b.force().newtons()) * (b.travel().m() - a.travel().m());
+      work += 0.5 * (a.force().newtons() + b.force().newtons()) * (b.travel().m() - a.travel().m());
     }
     double stored = path.last().energy().joules() - from.energy().joules();
     assertThat(stored).isCloseTo(work, within(5e-4 * work));
@@ -142,8 +141,7 @@ final class SelfContactTest {
   }
 
   private static double length(ShellState s, int i) {
-    return Math.hypot(
-        s.radius(i + 1).m() - s.radius(i).m(), s.height(i + 1).m() - s.height(i).m());
+    return Math.hypot(s.radius(i + 1).m() - s.radius(i).m(), s.height(i + 1).m() - s.height(i).m());
   }
 
   /** The gap between the two legs in mm, the volume of the wall kept to first order. */
@@ -152,7 +150,8 @@ final class SelfContactTest {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < n / 2; i++) {
       double grown = length(s, i) / length(rest, i);
-      grown *= (s.radius(i).m() + s.radius(i + 1).m()) / (rest.radius(i).m() + rest.radius(i + 1).m());
+      grown *=
+          (s.radius(i).m() + s.radius(i + 1).m()) / (rest.radius(i).m() + rest.radius(i + 1).m());
       double flat = (s.radius(i + 1).m() - s.radius(i).m()) / length(s, i);
       double up = 0.5 * (s.height(i).m() + s.height(i + 1).m()) + 0.4e-3 / grown * flat;
       double middle = 0.5 * (s.height(0).m() + s.height(n).m());
