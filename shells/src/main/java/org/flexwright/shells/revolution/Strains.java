@@ -11,6 +11,8 @@ import org.flexwright.quantity.Pressure;
 /** The strains of both faces of a shell. Work space; not thread-safe. */
 final class Strains {
 
+  private static final double FOLDED = 1e-2; // stretch of a face beyond which it would fold
+
   private final ShellMesh mesh;
   private final ShellElement element; // for its strains only
   private final double[] layer = new double[3];
@@ -127,8 +129,9 @@ final class Strains {
           WallSection.Section rest = mesh.sections[i];
           double d = 0.5 * side * rest.thickness();
           WallSection.layerAt(rest, d, element.e, element.k, element.r, element.q, layer);
-          double line = mesh.length[i] * (1.0 - d * rest.curvature()) * layer[1];
-          double here = 2.0 * Math.PI * line * (rest.radius() - d * rest.sine()) * layer[2];
+          double line = mesh.length[i] * (1.0 - d * rest.curvature()) * Math.max(layer[1], FOLDED);
+          double around = (rest.radius() - d * rest.sine()) * Math.max(layer[2], FOLDED);
+          double here = 2.0 * Math.PI * line * around;
           double push = 2.0 * Math.PI * mesh.length[i] * rest.radius() * pressed;
           force += push;
           area += here;
