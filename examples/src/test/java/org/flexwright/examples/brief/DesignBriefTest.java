@@ -257,8 +257,8 @@ final class DesignBriefTest {
   void measuredKnowledgeDecidesTheNeck() throws IOException {
     Path brief = folder.resolve("learned.json");
     String learned =
-        "{\"modulus\": {\"ratio\": 1.0, \"within\": \"10 %\"},"
-            + " \"sizes\": {\"bias\": \"0.02 mm\", \"scatter\": \"0.02 mm\"},"
+        "{\"modulus\": {\"ratio\": 1.0, \"within\": \"5 %\"},"
+            + " \"sizes\": {\"bias\": \"0.01 mm\", \"scatter\": \"0.02 mm\"},"
             + " \"life\": {\"cycles\": 1e6, \"strain\": \"20 %\", \"exponent\": 4,"
             + " \"factorEitherWay\": 2}}";
     Files.writeString(brief, Briefs.with("/measured", learned));

@@ -55,7 +55,7 @@ final class Strains {
     int n = mesh.elements();
     boolean starts = i == 0 ? mesh.radius[0] > 0.0 : mesh.rigid[i - 1];
     boolean ends = i == n - 1 ? mesh.radius[n] > 0.0 : mesh.rigid[i + 1];
-    if (starts == ends) {
+    if (starts == ends || n == 1) {
       return -1;
     }
     return starts ? i + 1 : i - 1;
