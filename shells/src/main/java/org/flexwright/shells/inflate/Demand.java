@@ -49,7 +49,8 @@ final class Demand {
 
   /** The ending of a path at a state whose demand is 1. */
   Termination reached(ShellState s) {
-    ShellState.Peak peak = share(s.peak(true)) > share(s.peak(false)) ? s.peak(true) : s.peak(false);
+    ShellState.Peak peak =
+        share(s.peak(true)) > share(s.peak(false)) ? s.peak(true) : s.peak(false);
     return new Termination(
         Termination.Kind.NO_FURTHER_STATE,
         "strain of "

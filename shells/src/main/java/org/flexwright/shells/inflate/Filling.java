@@ -43,11 +43,7 @@ final class Filling {
   private Termination end = Termination.completed();
 
   Filling(
-      Seal seal,
-      Grade grade,
-      double supply,
-      RunControl run,
-      ToDoubleFunction<Sealing.State> goal) {
+      Seal seal, Grade grade, double supply, RunControl run, ToDoubleFunction<Sealing.State> goal) {
     this.seal = seal;
     this.grade = grade;
     this.supply = supply;
@@ -221,8 +217,7 @@ final class Filling {
   }
 
   private Sealing.State state(ShellState s, Touch touch, boolean held) {
-    return new Sealing.State(
-        seal.bore(), s, touch, best(touch.patches()), demand.of(s), held);
+    return new Sealing.State(seal.bore(), s, touch, best(touch.patches()), demand.of(s), held);
   }
 
   /** A state of the approach, its touch that of the true bore. */
@@ -247,8 +242,7 @@ final class Filling {
       double at = way.last().pressure().pa();
       double by = way.turned() ? Math.max(at, way.limit()) : at;
       touch =
-          Optional.of(
-              new Sealing.First(Pressure.pa(by), Pressure.pa(at), height(way.element())));
+          Optional.of(new Sealing.First(Pressure.pa(by), Pressure.pa(at), height(way.element())));
     }
     return new Sealing(states, touch, wanted, end, caveats());
   }
@@ -278,8 +272,7 @@ final class Filling {
   private static void touching(Checks checks, Touch contact) {
     List<Touch.Patch> patches = contact.patches();
     double thin = patches.stream().mapToDouble(p -> p.wall().m()).min().orElseThrow();
-    double edge =
-        Math.max(patches.get(0).wall().m(), patches.get(patches.size() - 1).wall().m());
+    double edge = Math.max(patches.get(0).wall().m(), patches.get(patches.size() - 1).wall().m());
     checks.check("contact / wall", 2.0, Double.POSITIVE_INFINITY, contact.length().m() / thin);
     checks.check("wall at the edge of the contact / thinnest touching wall", 1.0, 1.5, edge / thin);
     checks.note(

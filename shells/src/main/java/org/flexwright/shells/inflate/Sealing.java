@@ -85,8 +85,8 @@ public record Sealing(
   /**
    * The place along a contact that seals best.
    *
-   * @param pressure the contact pressure there, its mean over the length of two walls, the edges of the contact left
-   *     out
+   * @param pressure the contact pressure there, its mean over the length of two walls, the edges of
+   *     the contact left out
    * @param height of the place on the part as drawn
    */
   public record Place(Pressure pressure, Length height) {}
@@ -104,9 +104,7 @@ public record Sealing(
   public record State(
       Bore bore, ShellState shell, Touch contact, Place best, double demand, boolean held) {
 
-    /**
-     * {@return the pressure inside}
-     */
+    /** {@return the pressure inside} */
     public Pressure pressure() {
       return shell.pressure();
     }
@@ -179,8 +177,7 @@ public record Sealing(
    */
   public LoadPath figures() {
     LoadPath.Builder path =
-        LoadPath.of(
-            states.size(), Channel.FORCE, Channel.PRESSURE, Channel.VOLUME, Channel.STRAIN);
+        LoadPath.of(states.size(), Channel.FORCE, Channel.PRESSURE, Channel.VOLUME, Channel.STRAIN);
     for (State s : states) {
       path.add(
           s.holding().newtons(),

@@ -2,9 +2,10 @@
  * Inflated parts: spheres, tubes and flat membranes of any law with their limit pressures, the
  * sleeve that grips a bore, seals of any meridian in a bore, and stems pressed into soft bosses.
  *
- * <p><b>A seal in a bore.</b> {@link Seal} takes a thick-and-thin part of revolution at finite strain
- * from rest to its first touch, into contact and on to the supply pressure, or to the pressure that
- * holds a force or keeps a medium back; {@link Sleeve} is the closed form of the plain one.
+ * <p><b>A seal in a bore.</b> {@link Seal} takes a thick-and-thin part of revolution at finite
+ * strain from rest to its first touch, into contact and on to the supply pressure, or to the
+ * pressure that holds a force or keeps a medium back; {@link Sleeve} is the closed form of the
+ * plain one.
  *
  * <pre>{@code
  * var plug = Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(6)).

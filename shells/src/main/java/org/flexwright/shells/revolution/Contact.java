@@ -145,9 +145,7 @@ final class Contact {
         if (here < nearest.gap().m()) {
           boolean turns = i > 0 && i < n - 1;
           double least =
-              turns
-                  ? least(i, gap(obstacle, i - 1, side), here, gap(obstacle, i + 1, side))
-                  : here;
+              turns ? least(i, gap(obstacle, i - 1, side), here, gap(obstacle, i + 1, side)) : here;
           nearest = new Touch.Nearest(i, Length.m(Math.min(least, nearest.gap().m())));
         }
       }

@@ -1,10 +1,8 @@
 package org.flexwright.shells.inflate;
 
-import org.flexwright.shells.Grades;
-import org.flexwright.law.StrainEnergy;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
@@ -12,6 +10,7 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.grade.Grade;
 import org.flexwright.law.Deformation;
+import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.law.classical.Ogden;
@@ -20,6 +19,7 @@ import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
+import org.flexwright.shells.Grades;
 import org.junit.jupiter.api.Test;
 
 final class InflatingLawTest {

@@ -209,7 +209,8 @@ final class SealTest {
     assertThat(margins.leak()).isCloseTo(1.5, within(1e-3));
     // what the long tube takes, and 30 kPa on top
     assertThat(tight.last().pressure().kpa()).isCloseTo(15.9 + 30.0, within(0.6));
-    assertThat(margins.blowOut().newtons()).isCloseTo(20e3 * Math.PI * 10.5e-3 * 10.5e-3, within(1e-9));
+    assertThat(margins.blowOut().newtons())
+        .isCloseTo(20e3 * Math.PI * 10.5e-3 * 10.5e-3, within(1e-9));
     assertThat(sleeve(10.5).toHold(GRADE, Force.newtons(1e4), kpa(50), NONE).wanted()).isEmpty();
   }
 
@@ -235,10 +236,7 @@ final class SealTest {
   void aFingerGrowsToItsBoreAndAConeTouchesAtItsNarrowEnd() {
     Seal finger =
         Seal.of(
-            Meridian.from(mm(10), mm(0))
-                .lineTo(mm(10), mm(25))
-                .arcTo(mm(0), mm(35))
-                .wall(mm(1)),
+            Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(25)).arcTo(mm(0), mm(35)).wall(mm(1)),
             Bore.of(mm(21)));
     Sealing s = finger.inflate(GRADE, kpa(60));
     assertThat(s.termination().complete()).as(s.toString()).isTrue();
