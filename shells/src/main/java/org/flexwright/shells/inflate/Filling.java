@@ -231,6 +231,10 @@ final class Filling {
     return new Sealing.Place(Pressure.pa(band.pressure()), height(where));
   }
 
+  private int elements() {
+    return journey.last().nodes() - 1;
+  }
+
   private Length height(int element) {
     ShellState rest = journey.path().states().get(0);
     return rest.height(element).plus(rest.height(element + 1)).times(0.5);
@@ -260,6 +264,12 @@ final class Filling {
     }
     if (!last().contact().patches().isEmpty()) {
       touching(checks, last().contact());
+    }
+    ShellState.Peak peak = last().shell().peak();
+    if (peak.strain() > 0.0 && Math.min(peak.element(), elements() - 1 - peak.element()) <= 1) {
+      checks.note(
+          "the largest strain is at an edge of the part, where it grows with the fineness: give"
+              + " solid ends a fillet and draw them with the part");
     }
     if (seal.widening().rad() != 0.0) {
       checks.note(

@@ -288,5 +288,9 @@ final class SealTest {
     assertThat(none.last().margins(kpa(5)).leak()).isZero();
     assertThat(none.table().lines()).hasSize(none.states().size());
     assertThat(sleeve(10.5).extremes()).hasSize(2);
+    assertThat(sleeve(10.5).inflate(GRADE, kpa(60)).caveats())
+        .anyMatch(c -> c.message().contains("an edge of the part"));
+    assertThat(plug().inflate(GRADE, kpa(60)).caveats())
+        .noneMatch(c -> c.message().contains("an edge of the part"));
   }
 }
