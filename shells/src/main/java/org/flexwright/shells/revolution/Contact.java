@@ -42,6 +42,16 @@ final class Contact {
     return obstacles.isEmpty();
   }
 
+  /** Whether any face was pressed at the last update. */
+  boolean presses() {
+    for (double m : multiplier) {
+      if (m > 0.0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * Adds the pressure on one face of element i to a potential by e, k, r, q, g, height, angle.
    *
