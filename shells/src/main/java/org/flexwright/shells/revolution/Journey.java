@@ -39,6 +39,7 @@ public final class Journey {
   private final Profile profile;
   private final double[] carried; // standing forces by unknown
   private boolean loaded;
+  private boolean put; // the standing loads are on
   private final RigidReach reach;
   private final int[] held; // besides the height of the last end
   private final int top; // height of the last end
@@ -184,8 +185,8 @@ public final class Journey {
    * @return how the leg ended
    */
   public Termination go(Drive leg, RunControl run) {
-    if (loaded) {
-      loaded = false;
+    if (loaded && !put) {
+      put = true;
       end = load(run);
       if (!end.complete()) {
         return end;

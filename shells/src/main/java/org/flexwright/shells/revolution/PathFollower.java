@@ -22,6 +22,7 @@ final class PathFollower {
   private static final int ARCS = 200;
   private static final double JUMP = 4.0; // times as far as the slope says
   private static final double STRAIGHT = 0.7; // cosine of a step to the path at either end
+  private static final double NOISE = 1e-5;
   private static final double KINK = 1.0 / 256.0; // of a step asked for: in less, a path may kink
   private static final double NEAR = 1e-6; // what Newton's method leaves near a fork
   private static final double STILL = 1e-9; // rounding, which a leg to the present load must bear
@@ -209,7 +210,7 @@ final class PathFollower {
     }
     extrapolate(step);
     if (solver.solve(control, next)
-        && (pressed(control)
+        && (settled(control)
             || (solver.distance(now) <= most && (!fed || smooth(control, step, ways))))) {
       keep(step);
       return true;
@@ -218,9 +219,13 @@ final class PathFollower {
     return false;
   }
 
-  /** Whether a held volume presses on something, where a path may bend sharply and stays put. */
-  private boolean pressed(Control control) {
-    return control instanceof Control.Volume && solver.model().presses();
+  /**
+   * Whether a held volume presses on something, where a path may bend sharply and stays put, or has
+   * not moved by more than what Newton's method leaves, which has no direction.
+   */
+  private boolean settled(Control control) {
+    return control instanceof Control.Volume
+        && (solver.model().presses() || solver.distance(now) < NOISE);
   }
 
   private boolean smooth(Control control, double step, int ways) {
