@@ -30,7 +30,7 @@ final class Strains {
     for (int i = 0; i < n; i++) {
       int next = i == 0 ? 1 : n - 2; // the neighbour of an element at an end
       boolean edge =
-          n > 1 && (i == 0 && mesh.radius[0] > 0.0 || i == n - 1 && mesh.radius[n] > 0.0);
+          n > 1 && ((i == 0 && mesh.radius[0] > 0.0) || (i == n - 1 && mesh.radius[n] > 0.0));
       double beyond = edge ? mesh.length[i] / (mesh.length[i] + mesh.length[next]) : 0.0;
       for (int side = -1; side <= 1; side += 2) {
         boolean inner = side * Math.sin(mesh.angle[i]) > 0.0;
