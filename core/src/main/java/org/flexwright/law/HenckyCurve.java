@@ -7,6 +7,7 @@ import org.flexwright.evidence.Source;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Pressure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The law of a grade known by one stress curve: W = f(e_eq) with f' the true stress of a uniaxial
@@ -287,6 +288,15 @@ public final class HenckyCurve implements StrainEnergy {
 
   @Override
   public void hessian(double l1, double l2, double l3, double[] out) {
+    slopes(l1, l2, l3, null, out);
+  }
+
+  @Override
+  public void derivatives(double l1, double l2, double l3, double[] gradient, double[] hessian) {
+    slopes(l1, l2, l3, gradient, hessian);
+  }
+
+  private void slopes(double l1, double l2, double l3, double @Nullable [] gradient, double[] out) {
     double a = Math.log(l1);
     double b = Math.log(l2);
     double c = Math.log(l3);
@@ -295,7 +305,10 @@ public final class HenckyCurve implements StrainEnergy {
     b -= mean;
     c -= mean;
     double e = equivalent(a, b, c);
-    if (Double.isNaN(e)) {
+    if (Double.isNaN(e)) { // a stretch that is 0, negative or not finite
+      if (gradient != null) {
+        Arrays.fill(gradient, 0, 3, Double.POSITIVE_INFINITY);
+      }
       Arrays.fill(out, 0, 6, Double.POSITIVE_INFINITY);
       return;
     }
@@ -308,6 +321,11 @@ public final class HenckyCurve implements StrainEnergy {
       q = 4.0 / 9.0 * sec * (slope(piece[i], u - x[i]) - 1.0) / (e * e);
     }
     double k = 2.0 / 3.0 * sec;
+    if (gradient != null) {
+      gradient[0] = k * a / l1;
+      gradient[1] = k * b / l2;
+      gradient[2] = k * c / l3;
+    }
     double on = 2.0 / 3.0 * k;
     double off = -k / 3.0;
     // twice divided: the square of a tiny stretch would be 0

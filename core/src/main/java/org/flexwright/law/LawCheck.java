@@ -136,6 +136,7 @@ public final class LawCheck {
         error("second derivatives are those of the first", worst(differences::hessianError), 1e-7));
     lines.add(
         error("order of the stretches does not matter", worst(differences::orderError), 1e-12));
+    lines.add(error("derivatives at once are the same", worst(differences::togetherError), 1e-13));
     lines.add(error("shear modulus as stated", shearError(), 1e-6));
     lines.add(error("Young's modulus as stated", youngError(), 1e-6));
     double least = least(states.map(Double.POSITIVE_INFINITY), StateStiffness::drucker);

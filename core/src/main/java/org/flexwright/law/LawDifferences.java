@@ -134,6 +134,23 @@ final class LawDifferences {
     return larger(worst, Math.abs(scaled.shearModulus() / (factor * law.shearModulus()) - 1.0));
   }
 
+  /** Both orders of derivatives at once against each for itself. */
+  double togetherError(double[] l) {
+    double[] first = new double[3];
+    double[] second = new double[6];
+    law.derivatives(l[0], l[1], l[2], first, second);
+    double[] g = gradient(l);
+    double[] h = hessian(l);
+    double worst = 0.0;
+    for (int i = 0; i < 3; i++) {
+      worst = larger(worst, Math.abs(first[i] - g[i]) / (young + Math.abs(g[i])));
+    }
+    for (int i = 0; i < 6; i++) {
+      worst = larger(worst, Math.abs(second[i] - h[i]) / (young + Math.abs(h[i])));
+    }
+    return worst;
+  }
+
   boolean finite(double[] l) {
     double sum = energy(l);
     for (double each : gradient(l)) {

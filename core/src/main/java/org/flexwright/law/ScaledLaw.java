@@ -47,6 +47,17 @@ public record ScaledLaw(StrainEnergy of, double factor) implements StrainEnergy 
   }
 
   @Override
+  public void derivatives(double l1, double l2, double l3, double[] gradient, double[] hessian) {
+    of.derivatives(l1, l2, l3, gradient, hessian);
+    for (int i = 0; i < 3; i++) {
+      gradient[i] *= factor;
+    }
+    for (int i = 0; i < 6; i++) {
+      hessian[i] *= factor;
+    }
+  }
+
+  @Override
   public double shearModulus() {
     return factor * of.shearModulus();
   }

@@ -46,6 +46,21 @@ public interface StrainEnergy {
   void hessian(double l1, double l2, double l3, double[] out);
 
   /**
+   * First and second derivatives at once, as a solver asks for them. A law whose derivatives share
+   * work may say so here; it must write what the other two methods write.
+   *
+   * @param l1 first principal stretch
+   * @param l2 second principal stretch
+   * @param l3 third principal stretch
+   * @param gradient receives the three first derivatives
+   * @param hessian receives the six second derivatives
+   */
+  default void derivatives(double l1, double l2, double l3, double[] gradient, double[] hessian) {
+    gradient(l1, l2, l3, gradient);
+    hessian(l1, l2, l3, hessian);
+  }
+
+  /**
    * The shear modulus at rest, G = E/3.
    *
    * @return G in pascals

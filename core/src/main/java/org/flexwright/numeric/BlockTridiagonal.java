@@ -128,7 +128,8 @@ public final class BlockTridiagonal {
   }
 
   /**
-   * Factors the matrix; the matrix itself is kept.
+   * Factors the matrix; the matrix itself is kept. A pivot block that is singular to the last digit
+   * is given the stiffness of that digit.
    *
    * @return whether every pivot block could be inverted
    */
@@ -168,6 +169,18 @@ public final class BlockTridiagonal {
   }
 
   private boolean invert(double[] p, int d) {
+    if (inverted(p, d)) {
+      return true;
+    }
+    // singular to the last digit, as a chain that nothing holds yet: what rounding would leave
+    double least = Math.ulp(Math.abs(p[0]) + Math.abs(p[4]) + Math.abs(p[8]));
+    p[0] += least;
+    p[4] += least;
+    p[8] += least;
+    return inverted(p, d);
+  }
+
+  private boolean inverted(double[] p, int d) {
     double c00 = p[4] * p[8] - p[5] * p[5];
     double c01 = p[2] * p[5] - p[1] * p[8];
     double c02 = p[1] * p[5] - p[2] * p[4];

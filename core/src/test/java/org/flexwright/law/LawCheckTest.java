@@ -63,7 +63,7 @@ class LawCheckTest {
   void rightLawsPass(StrainEnergy law) {
     LawCheck.Report report = LawCheck.of(law).report();
     assertThat(report.passed()).as(report.toString()).isTrue();
-    assertThat(report.lines()).hasSize(12);
+    assertThat(report.lines()).hasSize(13);
   }
 
   private static List<String> failures(StrainEnergy law) {
@@ -120,6 +120,19 @@ class LawCheckTest {
                   }
                 }))
         .containsExactly("first derivatives are those of the energy");
+  }
+
+  @Test
+  void otherDerivativesAtOnceFail() {
+    onlyFails(
+        new Right() {
+          @Override
+          public void derivatives(double l1, double l2, double l3, double[] g, double[] h) {
+            super.derivatives(l1, l2, l3, g, h);
+            h[4] += 1e-9;
+          }
+        },
+        "derivatives at once are the same");
   }
 
   /** Wrong in one place out of six only. */

@@ -158,6 +158,30 @@ public record Ogden(List<Term> terms) implements StrainEnergy {
   }
 
   @Override
+  public void derivatives(double l1, double l2, double l3, double[] gradient, double[] hessian) {
+    both(l1, 0, gradient, hessian);
+    both(l2, 1, gradient, hessian);
+    both(l3, 2, gradient, hessian);
+    hessian[3] = 0.0;
+    hessian[4] = 0.0;
+    hessian[5] = 0.0;
+  }
+
+  private void both(double stretch, int at, double[] gradient, double[] hessian) {
+    double log = Math.log(stretch);
+    double first = 0.0;
+    double second = 0.0;
+    for (int i = 0; i < terms.size(); i++) {
+      Term t = terms.get(i);
+      double slope = t.slope(log);
+      first += slope;
+      second += (t.alpha - 1.0) * slope;
+    }
+    gradient[at] = Invariants.sane(first / stretch);
+    hessian[at] = Invariants.sane(second / stretch / stretch);
+  }
+
+  @Override
   public double shearModulus() {
     return shear(terms);
   }

@@ -2,7 +2,23 @@ package org.flexwright.shells.revolution;
 
 /**
  * How an end of a meridian is held. Axially the first end stays, the last one is moved, loaded or
- * left alone by a {@link Drive}; an end on the axis is held by symmetry, whatever is said here.
+ * left alone by a {@link Drive}; an end on the axis is held by symmetry, whatever is said here, and
+ * an end in a rigid stretch is built in there.
+ *
+ * <p>In words of practice:
+ *
+ * <ul>
+ *   <li>printed onto a flange or glued to a solid: BUILT_IN;
+ *   <li>clamped or simply supported as in the formulas of plates: CLAMPED, PINNED;
+ *   <li>a plane of symmetry, or a slide without friction across the axis: GUIDED;
+ *   <li>closed by a rigid lid that is free to move: any of them, with a first leg {@code
+ *       Drive.force(newtons(0))}. Flat lids are taken as closed, and the pressure p on a lid pushes
+ *       the last end. To draw the lid, make it a stretch up to the axis and {@link
+ *       Meridian#rigid(String) rigid};
+ *   <li>closed by a lid that is held: the same without that leg;
+ *   <li>an end that slides over a fixed plug of radius a, where the plug bears the pressure: a
+ *       first leg {@code Drive.force} of p pi a^2, which takes the thrust on the lid off the wall.
+ * </ul>
  */
 public enum End {
   /**

@@ -9,36 +9,52 @@ import org.flexwright.quantity.Pressure;
 /** Where both faces of a wall are. Work space; not thread-safe. */
 final class Faces {
 
-  private final ShellMesh mesh;
+  private final ShellMesh whole;
+  private final BuiltIn ends;
   private final ShellElement element; // for its strains only
   private final double[] layer = new double[3];
+  private final List<RevolvedShell.Across> wall = new ArrayList<>();
 
-  Faces(ShellMesh mesh) {
-    this.mesh = mesh;
-    WallSection wall = new WallSection(NeoHookean.of(Pressure.pa(1.0)), 1);
-    element = new ShellElement(wall, new Contact(mesh, List.of(), 1.0));
+  Faces(ShellMesh whole, BuiltIn ends) {
+    this.whole = whole;
+    this.ends = ends;
+    WallSection none = new WallSection(NeoHookean.of(Pressure.pa(1.0)), new Layers(ends.moving, 1));
+    element = new ShellElement(none, new Contact(ends.moving, List.of(), 1.0));
   }
 
-  /** The wall of a state that has so many nodes before the first one of the mesh. */
-  List<RevolvedShell.Across> of(ShellState state, int before) {
-    double[] x = new double[3 * mesh.nodes()];
-    for (int i = 0; i < mesh.nodes(); i++) {
-      x[3 * i] = state.radius(before + i).m();
-      x[3 * i + 1] = state.height(before + i).m();
-      x[3 * i + 2] = state.turn(before + i).rad();
+  /** The wall of a state: rigid stretches as drawn, the others as deformed. */
+  List<RevolvedShell.Across> of(ShellState state) {
+    double[] all = new double[3 * whole.nodes()];
+    for (int i = 0; i < whole.nodes(); i++) {
+      all[3 * i] = state.radius(i).m();
+      all[3 * i + 1] = state.height(i).m();
+      all[3 * i + 2] = state.turn(i).rad();
     }
-    int n = mesh.elements();
-    List<RevolvedShell.Across> wall = new ArrayList<>();
-    wall.add(at(x, 0, 0.0));
-    for (int i = 0; i < n; i++) {
-      wall.add(at(x, i, 0.5));
+    ShellMesh moving = ends.moving;
+    double[] x = ends.part(all);
+    int last = moving.elements();
+    rigid(all, 0, ends.node(0));
+    add(moving, x, 0, 0.0);
+    for (int i = 0; i < last; i++) {
+      if (moving.rigid[i]) {
+        rigid(all, ends.node(i), ends.node(i + 1));
+      } else {
+        add(moving, x, i, 0.5);
+      }
     }
-    wall.add(at(x, n - 1, 1.0));
+    add(moving, x, last - 1, 1.0);
+    rigid(all, ends.node(last), whole.elements());
     return List.copyOf(wall);
   }
 
+  private void rigid(double[] x, int from, int to) {
+    for (int i = from; i < to; i++) {
+      add(whole, x, i, 0.5);
+    }
+  }
+
   /** The wall a share along an element, as thick as at its middle. */
-  private RevolvedShell.Across at(double[] x, int i, double share) {
+  private void add(ShellMesh mesh, double[] x, int i, double share) {
     element.strains(mesh, i, x);
     double r = x[3 * i] + share * (x[3 * i + 3] - x[3 * i]);
     double z = x[3 * i + 1] + share * (x[3 * i + 4] - x[3 * i + 1]);
@@ -47,16 +63,17 @@ final class Faces {
     double angle = mesh.angle[i] + (share - 0.5) * bend + turned;
     double sine = Math.sin(angle);
     double cosine = Math.cos(angle);
-    double right = depth(i, -0.5);
-    double left = depth(i, 0.5);
-    return new RevolvedShell.Across(
-        Length.m(Math.max(0.0, r - right * sine)),
-        Length.m(z + right * cosine),
-        Length.m(Math.max(0.0, r - left * sine)),
-        Length.m(z + left * cosine));
+    double right = depth(mesh, i, -0.5);
+    double left = depth(mesh, i, 0.5);
+    wall.add(
+        new RevolvedShell.Across(
+            Length.m(Math.max(0.0, r - right * sine)),
+            Length.m(z + right * cosine),
+            Length.m(Math.max(0.0, r - left * sine)),
+            Length.m(z + left * cosine)));
   }
 
-  private double depth(int i, double walls) {
+  private double depth(ShellMesh mesh, int i, double walls) {
     WallSection.Section rest = mesh.sections[i];
     WallSection.layerAt(
         rest, walls * rest.thickness(), element.e, element.k, element.r, element.q, layer);

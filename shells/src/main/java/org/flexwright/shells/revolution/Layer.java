@@ -41,9 +41,16 @@ final class Layer {
   private final DrawnLine line;
   private final Wall wall;
   private final double share;
+  private final Rigid rigid;
   private final List<Span> spans = new ArrayList<>();
 
   Layer(DrawnLine line, Wall wall, double share) {
+    this(line, wall, share, Rigid.NONE);
+  }
+
+  /** A layer whose spans end at the borders of rigid stretches, too. */
+  Layer(DrawnLine line, Wall wall, double share, Rigid rigid) {
+    this.rigid = rigid;
     this.line = line;
     this.wall = wall;
     this.share = share;
@@ -142,7 +149,11 @@ final class Layer {
 
   private void split(int curve, double from, double to) {
     double[] ends = {line.start(curve), line.start(curve + 1)};
-    double[] breaks = DoubleStream.concat(stream(wall.breaks()), stream(ends)).sorted().toArray();
+    double[] more = rigid.borders(line.length());
+    double[] breaks =
+        DoubleStream.concat(stream(wall.breaks()), DoubleStream.concat(stream(ends), stream(more)))
+            .sorted()
+            .toArray();
     double last = from;
     double least = CLOSE * line.length();
     for (double s : breaks) {
@@ -156,6 +167,16 @@ final class Layer {
 
   List<Span> spans() {
     return spans;
+  }
+
+  /** Whether a span lies in a rigid stretch. */
+  boolean rigid(Span span) {
+    return rigid.at(held(span, span.middle()));
+  }
+
+  /** Whether there is a rigid stretch at all. */
+  boolean stiffened() {
+    return !rigid.none();
   }
 
   /** Whether a stretch is on its curve, not drawn on straight from it. */

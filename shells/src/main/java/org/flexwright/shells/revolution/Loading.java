@@ -1,8 +1,8 @@
 package org.flexwright.shells.revolution;
 
 /**
- * What pushes a shell: a load factor times a pressure inside and times dead forces on unknowns, on
- * top of a standing pressure and standing forces.
+ * What pushes a shell: a load factor times a pressure inside, dead forces on unknowns and the
+ * weight of a liquid, on top of what stands.
  */
 final class Loading {
 
@@ -10,6 +10,8 @@ final class Loading {
   private final double pressure;
   private final double[] held;
   private final double[] force;
+  private final double standingHead;
+  private final double head;
 
   /**
    * A loading.
@@ -20,6 +22,18 @@ final class Loading {
    * @param force forces per load factor
    */
   Loading(double standing, double pressure, double[] held, double[] force) {
+    this(standing, pressure, held, force, 0.0, 0.0);
+  }
+
+  private Loading(
+      double standing,
+      double pressure,
+      double[] held,
+      double[] force,
+      double standingHead,
+      double head) {
+    this.standingHead = standingHead;
+    this.head = head;
     this.standing = standing;
     this.pressure = pressure;
     this.held = held.clone();
@@ -37,14 +51,37 @@ final class Loading {
   }
 
   Loading under(double of) {
-    return new Loading(of, pressure, held, force);
+    return new Loading(of, pressure, held, force, standingHead, head);
   }
 
   /** With one more standing force. */
   Loading holding(double newtons, int at) {
     double[] more = held.clone();
     more[at] += newtons;
-    return new Loading(standing, pressure, more, force);
+    return new Loading(standing, pressure, more, force, standingHead, head);
+  }
+
+  /** A load factor times forces and the weight of the liquid. */
+  static Loading growing(double[] forces) {
+    return new Loading(0.0, 0.0, new double[forces.length], forces, 0.0, 1.0);
+  }
+
+  /** With standing forces and the weight of the liquid. */
+  Loading carrying(double[] forces) {
+    double[] more = held.clone();
+    for (int i = 0; i < more.length; i++) {
+      more[i] += forces[i];
+    }
+    return new Loading(standing, pressure, more, force, 1.0, head);
+  }
+
+  /** The share of the liquid's weight at a load factor. */
+  double headAt(double factor) {
+    return standingHead + factor * head;
+  }
+
+  double headPerFactor() {
+    return head;
   }
 
   /** The pressure at a load factor. */

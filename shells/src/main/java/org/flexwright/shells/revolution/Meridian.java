@@ -7,6 +7,7 @@ import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.Lever;
 
 /**
  * The meridian of a part of revolution: a line drawn in the plane of the axis by one face of the
@@ -20,7 +21,8 @@ import org.flexwright.quantity.Volume;
  *
  * <p>Range: any line whose wall does not fold, cross itself or cross the axis; others are refused
  * with the place. Draw upwards, or with what is enclosed on the left: pressure inside is then
- * positive. Where the wall changes it does so by a smooth step.
+ * positive. Where the wall changes it does so by a smooth step. Thick parts may be {@link
+ * #rigid(String) rigid}.
  *
  * <p>Caveats: none of its own. Source: Pappus' rule for volumes of revolution.
  *
@@ -32,11 +34,15 @@ import org.flexwright.quantity.Volume;
  */
 public final class Meridian {
 
+  /** The wall outside the zones; the drawn face stays. */
+  public static final Lever<Meridian> WALL = Lever.of("wall", Meridian::wall, Meridian::wall);
+
   private final DrawnLine line;
   private final DrawnFace drawn;
   private final Length usual;
   private final List<Wall.Zone> zones;
   private final double blend;
+  private final Rigid rigid;
   private final Wall wall;
   private final Layer middle;
   private final Solid solid;
@@ -57,7 +63,18 @@ public final class Meridian {
   }
 
   Meridian(DrawnLine line, DrawnFace drawn, Length usual, List<Wall.Zone> zones, double blend) {
+    this(line, drawn, usual, zones, blend, Rigid.NONE);
+  }
+
+  private Meridian(
+      DrawnLine line,
+      DrawnFace drawn,
+      Length usual,
+      List<Wall.Zone> zones,
+      double blend,
+      Rigid rigid) {
     this.line = line;
+    this.rigid = rigid;
     this.drawn = drawn;
     this.usual = usual;
     this.zones = List.copyOf(zones);
@@ -67,11 +84,12 @@ public final class Meridian {
     Room.checkLine(line);
     Layer right = new Layer(line, wall, drawn.right());
     Layer left = new Layer(line, wall, drawn.left());
-    middle = new Layer(line, wall, drawn.middle());
+    middle = new Layer(line, wall, drawn.middle(), rigid);
     Room.checkLayer(right);
     Room.checkLayer(left);
     solid = new Solid(right, left);
     Room.checkCrossing(solid, line);
+    rigid.check(middle);
   }
 
   /**
@@ -84,6 +102,23 @@ public final class Meridian {
    */
   public static MeridianDraft from(Length r, Length z) {
     return MeridianDraft.from(r, z);
+  }
+
+  /**
+   * The wall of the pieces of a name; the drawn face stays. It is read in the middle of the first
+   * of them, and set all along them: a taper becomes even.
+   *
+   * @param name of the pieces
+   * @return the lever; a meridian without such a piece refuses it
+   */
+  public static Lever<Meridian> wallOf(String name) {
+    return Lever.of(
+        "wall of " + name,
+        m -> {
+          Piece p = Wall.called(m.line, name, "wall").get(0);
+          return m.wallAt(p.from().plus(p.to()).times(0.5));
+        },
+        (m, of) -> m.wall(name, of));
   }
 
   /**
@@ -137,7 +172,7 @@ public final class Meridian {
   private Meridian with(List<Wall.Zone> more) {
     List<Wall.Zone> all = new ArrayList<>(zones);
     all.addAll(more);
-    return new Meridian(line, drawn, usual, all, blend);
+    return new Meridian(line, drawn, usual, all, blend, rigid);
   }
 
   /**
@@ -148,7 +183,7 @@ public final class Meridian {
    * @throws org.flexwright.InvalidInputException if the wall does not find room
    */
   public Meridian wall(Length of) {
-    return new Meridian(line, drawn, of, zones, blend);
+    return new Meridian(line, drawn, of, zones, blend, rigid);
   }
 
   /**
@@ -202,7 +237,7 @@ public final class Meridian {
    */
   public Meridian blend(Length over) {
     double length = Require.positive("blend of the wall", over.m(), "m");
-    return new Meridian(line, drawn, usual, zones, length);
+    return new Meridian(line, drawn, usual, zones, length, rigid);
   }
 
   /**
@@ -217,7 +252,7 @@ public final class Meridian {
     Require.positive("factor on the wall", factor, "");
     List<Wall.Zone> all = new ArrayList<>();
     zones.forEach(z -> all.add(z.times(factor)));
-    return new Meridian(line, drawn, usual.times(factor), all, blend);
+    return new Meridian(line, drawn, usual.times(factor), all, blend, rigid);
   }
 
   /**
@@ -232,6 +267,40 @@ public final class Meridian {
   public Meridian wallTimes(String name, double factor) {
     Require.positive("factor on the wall", factor, "");
     return with(wall.scaled(line, name, factor));
+  }
+
+  /**
+   * This meridian with the pieces of a name taken as rigid: thick ends, cores, stiffening rings,
+   * lids and bosses.
+   *
+   * <p>A rigid stretch moves along the axis only, as one body. The walls that meet it are built in
+   * there, see {@link End#BUILT_IN}; so is an end inside a rigid stretch, whatever the shell is
+   * told of it. The stretch ends on a cut straight across the drawn line. It keeps its wall in
+   * print.
+   *
+   * @param name of the pieces
+   * @return the new meridian
+   * @throws org.flexwright.InvalidInputException if no piece has the name, nothing flexible is
+   *     left, a flexible stretch is shorter than a fifth of the wall beside it, or a border is in a
+   *     corner
+   */
+  public Meridian rigid(String name) {
+    return new Meridian(line, drawn, usual, zones, blend, rigid.with(line, name));
+  }
+
+  /**
+   * This meridian with a stretch of the line taken as rigid.
+   *
+   * @param from where it starts, by the length of the drawn line
+   * @param to where it ends
+   * @return the new meridian
+   * @throws org.flexwright.InvalidInputException if the stretch is not on the line, nothing
+   *     flexible is left, a flexible stretch is shorter than a fifth of the wall beside it, or a
+   *     border is in a corner
+   * @see #rigid(String)
+   */
+  public Meridian rigid(Length from, Length to) {
+    return new Meridian(line, drawn, usual, zones, blend, rigid.with(line, from.m(), to.m()));
   }
 
   /**

@@ -29,6 +29,7 @@ final class Mesher {
   private static final int ROUNDS = 5;
 
   private final Layer middle;
+  private final List<Layer.Span> spans; // to be graded together
   private final DrawnLine line;
   private final DrawnFace drawn;
   private final double fineness;
@@ -82,13 +83,18 @@ final class Mesher {
   }
 
   Mesher(Layer middle, DrawnFace drawn, double fineness) {
+    this(middle, drawn, fineness, middle.spans());
+  }
+
+  private Mesher(Layer middle, DrawnFace drawn, double fineness, List<Layer.Span> spans) {
     this.middle = middle;
+    this.spans = spans;
     this.drawn = drawn;
     this.fineness = Require.between("fineness of the mesh", fineness, 0.1, 32.0, "");
     line = middle.line();
     double most = 0.0;
     double sum = 0.0;
-    for (Layer.Span span : middle.spans()) {
+    for (Layer.Span span : spans) {
       Spot before = middle.at(span, span.from());
       for (int i = 1; i < LOOKS; i++) {
         Spot at = middle.at(span, part(span, i, LOOKS));
@@ -105,11 +111,43 @@ final class Mesher {
     return i == n - 1 ? span.to() : span.from() + (span.to() - span.from()) * i / (n - 1);
   }
 
-  /** The graded mesh. */
+  /** The graded mesh; each flexible stretch is cut as if it stood alone. */
   ShellMesh graded() {
+    if (!middle.stiffened()) {
+      return mesh(cuts());
+    }
+    double[][] cuts = new double[spans.size()][];
+    int to;
+    for (int from = 0; from < cuts.length; from = to) {
+      boolean rigid = middle.rigid(spans.get(from));
+      to = from + 1;
+      while (to < cuts.length && middle.rigid(spans.get(to)) == rigid) {
+        to++;
+      }
+      List<Layer.Span> run = spans.subList(from, to);
+      if (rigid) {
+        for (int i = from; i < to; i++) {
+          cuts[i] = even(spans.get(i), 1 + turns(spans.get(i))).s;
+        }
+      } else {
+        double[][] made = new Mesher(middle, drawn, fineness, run).cuts();
+        System.arraycopy(made, 0, cuts, from, made.length);
+      }
+    }
+    return mesh(cuts);
+  }
+
+  /** Elements of a rigid span, which only show its shape. */
+  private int turns(Layer.Span span) {
+    double turn = line.curve(span.curve()).sharpest() * (span.to() - span.from());
+    return 1 + (int) Math.min(LOOKS, turn / TURN);
+  }
+
+  /** Where the spans are cut, graded by size. */
+  private double[][] cuts() {
     List<Samples> all = new ArrayList<>();
     double x = 0.0;
-    for (Layer.Span span : middle.spans()) {
+    for (Layer.Span span : spans) {
       Samples made = samples(span, x);
       x = made.x[made.x.length - 1];
       all.add(made);
@@ -123,7 +161,7 @@ final class Mesher {
     for (int i = 0; i < cuts.length; i++) {
       cuts[i] = all.get(i).cuts(all.get(i).s);
     }
-    return mesh(cuts);
+    return cuts;
   }
 
   /** Sizes and counts that suit each other; whether the growth is kept. */
@@ -229,6 +267,7 @@ final class Mesher {
 
   /** Half a wall at open ends, corners and wall steps. */
   private void limitEdges(List<Samples> all) {
+    int ends = middle.spans().size() - 1;
     for (int i = 0; i < all.size(); i++) {
       Samples a = all.get(i);
       boolean first = i == 0;
@@ -236,11 +275,11 @@ final class Mesher {
       int curve = a.span.curve();
       boolean startsSharp =
           first
-              ? !line.startsOnAxis()
+              ? !(line.startsOnAxis() && a.span.equals(middle.spans().get(0)))
               : all.get(i - 1).span.curve() == curve || line.turn(curve - 1) != 0.0;
       boolean endsSharp =
           last
-              ? !line.endsOnAxis()
+              ? !(line.endsOnAxis() && a.span.equals(middle.spans().get(ends)))
               : all.get(i + 1).span.curve() == curve || line.turn(curve) != 0.0;
       int end = a.size.length - 1;
       if (startsSharp) {
@@ -300,6 +339,7 @@ final class Mesher {
     double[] end = new double[elements];
     double[] thickness = new double[elements];
     int[] piece = new int[elements];
+    boolean[] rigid = new boolean[elements];
     int e = 0;
     for (int k = 0; k < cuts.length; k++) {
       Layer.Span span = middle.spans().get(k);
@@ -319,8 +359,9 @@ final class Mesher {
         height[e + 1] = at.z();
         thickness[e] = middle.thickness(span, mid) * Math.cos(middle.tilt(span, mid));
         piece[e] = line.piece(span.curve());
+        rigid[e] = middle.stiffened() && middle.rigid(span);
       }
     }
-    return new ShellMesh(radius, height, start, end, thickness, piece, drawn);
+    return new ShellMesh(radius, height, start, end, thickness, piece, drawn, rigid);
   }
 }

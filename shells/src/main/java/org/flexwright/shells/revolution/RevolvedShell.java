@@ -6,6 +6,7 @@ import org.flexwright.internal.Require;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Volume;
+import org.flexwright.response.Lever;
 import org.flexwright.run.RunControl;
 
 /**
@@ -31,20 +32,28 @@ public final class RevolvedShell {
   private static final int LAYERS = 5;
 
   private final ShellMesh mesh;
-  private final Volume printed;
   private final Meridian meridian;
+  private final double fineness;
   private final End first;
   private final End last;
   private final List<Obstacle> obstacles;
+  private final List<Load> loads;
 
   private RevolvedShell(
-      ShellMesh mesh, Meridian meridian, End first, End last, List<Obstacle> obstacles) {
+      ShellMesh mesh,
+      Meridian meridian,
+      double fineness,
+      End first,
+      End last,
+      List<Obstacle> obstacles,
+      List<Load> loads) {
     this.mesh = mesh;
     this.meridian = meridian;
+    this.fineness = fineness;
     this.first = first;
     this.last = last;
     this.obstacles = obstacles;
-    this.printed = meridian.printedVolume();
+    this.loads = loads;
   }
 
   /**
@@ -54,7 +63,8 @@ public final class RevolvedShell {
    * @return the shell
    */
   public static RevolvedShell of(Meridian meridian) {
-    return new RevolvedShell(meridian.mesh(1.0), meridian, End.BUILT_IN, End.BUILT_IN, List.of());
+    ShellMesh mesh = meridian.mesh(1.0);
+    return new RevolvedShell(mesh, meridian, 1.0, End.BUILT_IN, End.BUILT_IN, List.of(), List.of());
   }
 
   /**
@@ -64,7 +74,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell first(End by) {
-    return new RevolvedShell(mesh, meridian, by, last, obstacles);
+    return new RevolvedShell(mesh, meridian, fineness, by, last, obstacles, loads);
   }
 
   /**
@@ -74,7 +84,7 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell last(End by) {
-    return new RevolvedShell(mesh, meridian, first, by, obstacles);
+    return new RevolvedShell(mesh, meridian, fineness, first, by, obstacles, loads);
   }
 
   /**
@@ -84,7 +94,34 @@ public final class RevolvedShell {
    * @return the new shell
    */
   public RevolvedShell against(Obstacle... all) {
-    return new RevolvedShell(mesh, meridian, first, last, List.of(all));
+    return new RevolvedShell(mesh, meridian, fineness, first, last, List.of(all), loads);
+  }
+
+  /**
+   * This shell under loads that stay on: they are put on before the first leg, with the last end
+   * held where it is.
+   *
+   * @param all everything it bears; one liquid at most
+   * @return the new shell
+   * @throws org.flexwright.InvalidInputException if no piece has the name of a ring load, or there
+   *     are two liquids
+   */
+  public RevolvedShell under(Load... all) {
+    long liquids = 0;
+    for (Load load : all) {
+      liquids += load instanceof Load.Fill ? 1 : 0;
+      if (load instanceof Load.Ring ring) {
+        List<String> names = meridian.pieces().stream().map(Meridian.Piece::name).toList();
+        Require.that(
+            names.contains(ring.piece()),
+            "piece of a ring load",
+            ring.piece(),
+            "one of " + names,
+            "name the piece at whose start it acts");
+      }
+    }
+    Require.that(liquids <= 1, "liquids", liquids, "one at most", "give the heavier one");
+    return new RevolvedShell(mesh, meridian, fineness, first, last, obstacles, List.of(all));
   }
 
   /**
@@ -96,7 +133,17 @@ public final class RevolvedShell {
    */
   public RevolvedShell fineness(double times) {
     Require.between("fineness", times, 0.25, 16.0, "");
-    return new RevolvedShell(meridian.mesh(times), meridian, first, last, obstacles);
+    return new RevolvedShell(meridian.mesh(times), meridian, times, first, last, obstacles, loads);
+  }
+
+  /**
+   * This shell with another meridian, held and cut as this one is.
+   *
+   * @param other the meridian
+   * @return the new shell
+   */
+  public RevolvedShell meridian(Meridian other) {
+    return new RevolvedShell(other.mesh(fineness), other, fineness, first, last, obstacles, loads);
   }
 
   /**
@@ -109,7 +156,17 @@ public final class RevolvedShell {
    */
   public ShellPath run(StrainEnergy law, RunControl run, Drive... legs) {
     Require.atLeast("legs", legs.length, 1);
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).run(List.of(legs), run);
+    return journey(law).run(List.of(legs), run);
+  }
+
+  /**
+   * A journey whose legs are chosen on the way, from the states found.
+   *
+   * @param law the law of its material
+   * @return the journey, at rest
+   */
+  public Journey journey(StrainEnergy law) {
+    return new Journey(mesh, first, last, LAYERS, law, obstacles).under(loads, meridian.pieces());
   }
 
   /**
@@ -133,6 +190,22 @@ public final class RevolvedShell {
    */
   public ShellPath run(Grade grade, RunControl run, Drive... legs) {
     return run(grade.law(), run, legs).with(grade.caveats());
+  }
+
+  /**
+   * Makes this shell ready to be asked for many values of a lever, quickly.
+   *
+   * @param lever what will change, {@link Meridian#WALL} or that of a name
+   * @param law the law of its material
+   * @param legs the legs of its journey, at least one
+   * @return the prepared shell
+   */
+  public PreparedShell prepare(Lever<Meridian> lever, StrainEnergy law, Drive... legs) {
+    return new PreparedShell(this, lever, law, List.of(legs));
+  }
+
+  List<Obstacle> obstacles() {
+    return obstacles;
   }
 
   /**
@@ -161,8 +234,7 @@ public final class RevolvedShell {
         state.nodes(),
         () -> mesh.nodes() + ", those of this shell",
         "ask the shell that was run");
-    BuiltIn ends = BuiltIn.of(mesh, first, last);
-    return new Faces(ends.moving).of(state, ends.before());
+    return new Faces(mesh, BuiltIn.of(mesh, first, last)).of(state);
   }
 
   /**
@@ -189,7 +261,7 @@ public final class RevolvedShell {
    * @return the volume to be printed
    */
   public Volume printedVolume() {
-    return printed;
+    return meridian.printedVolume();
   }
 
   /** One readable line. */

@@ -32,21 +32,31 @@ final class Room {
         double s = i == n ? line.start(c + 1) : from + length * i / n;
         Spot at = line.at(c, s);
         boolean end = (c == 0 && i == 0) || (c == last && i == n);
-        boolean fits = end ? at.r() >= 0.0 : at.r() > 0.0;
-        Require.that(
-            fits,
-            "radius",
-            Text.number(1e3 * at.r()) + " mm at " + line.place(c, s),
-            "above 0 between the ends of the line",
-            "keep the line off the axis");
-        Require.that(
-            at.r() > 0.0 || Math.abs(Math.sin(at.angle())) <= SQUARE,
-            "direction on the axis",
-            Text.number(Math.toDegrees(at.angle())) + " deg at " + line.place(c, s),
-            "straight across the axis, 0 or 180 deg",
-            "end the line on the axis with toAxis() or with an arc about a centre on the axis");
+        if (!(at.r() > 0.0)) { // words cost more than the looks, so only here
+          checkAxis(line, c, s, at, end);
+        }
       }
     }
+  }
+
+  private static void checkAxis(DrawnLine line, int c, double s, Spot at, boolean end) {
+    Require.that(
+        end && at.r() >= 0.0,
+        "radius",
+        Text.number(1e3 * at.r()) + " mm at " + line.place(c, s),
+        "above 0 between the ends of the line",
+        "keep the line off the axis");
+    Require.that(
+        Math.abs(Math.sin(at.angle())) <= SQUARE,
+        "direction on the axis",
+        Text.number(Math.toDegrees(at.angle())) + " deg at " + line.place(c, s),
+        "straight across the axis, 0 or 180 deg",
+        "end the line on the axis with toAxis() or with an arc about a centre on the axis");
+  }
+
+  private static String wall(Layer layer, Layer.Span span, double s) {
+    String place = layer.line().place(span.curve(), s);
+    return Text.number(1e3 * layer.thickness(span, s)) + " mm at " + place;
   }
 
   /** A side of the wall: not folded, not beyond the axis. */
@@ -57,12 +67,11 @@ final class Room {
       int n = looks(line.curve(span.curve()), length);
       for (int i = 0; i <= n; i++) {
         double s = i == n ? span.to() : span.from() + length * i / n;
-        String wall = Text.number(1e3 * layer.thickness(span, s)) + " mm at ";
         if (!(layer.squeeze(span, s) > FOLDED)) {
           double round = Math.abs(1.0 / line.at(span.curve(), s).curvature());
           throw new InvalidInputException(
               "wall",
-              wall + line.place(span.curve(), s),
+              wall(layer, span, s),
               "one that leaves the inside of the fold a radius, with "
                   + Text.number(1e3 * round)
                   + " mm at the drawn face",
@@ -70,12 +79,13 @@ final class Room {
         }
         Spot at = layer.at(span, s);
         boolean onAxis = line.at(span.curve(), s).r() == 0.0;
-        Require.that(
-            at.r() > 0.0 || onAxis,
-            "wall",
-            wall + line.place(span.curve(), s),
-            "one that does not cross the axis",
-            "make the wall thinner or draw the line farther out");
+        if (!(at.r() > 0.0) && !onAxis) {
+          throw new InvalidInputException(
+              "wall",
+              wall(layer, span, s),
+              "one that does not cross the axis",
+              "make the wall thinner or draw the line farther out");
+        }
       }
     }
   }

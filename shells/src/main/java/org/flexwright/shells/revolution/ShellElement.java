@@ -20,19 +20,20 @@ final class ShellElement {
   private static final int S = WallSection.STRAINS;
   static final int ALL = 7; // e, k, r, q, g, height, angle
   private static final double TURN = 2.0 * Math.PI;
-  private static final double SHEAR = Math.sqrt(5.0 / 6.0);
+  static final double SHEAR = Math.sqrt(5.0 / 6.0);
+  private static final double SMALL = 0.04; // series are exact to the last digit below it
 
   private final WallSection wall;
-  private final double[] slopes = new double[ALL * N]; // strain by unknown
+  private final double[] slopes = new double[ALL * N]; // strain by difference and mean
   private final double[] product = new double[ALL * N];
   private final double[] first = new double[ALL];
   private final double[] second = new double[ALL * ALL];
   private final double[] all = new double[ALL];
+  private final double[] inner = new double[N * N]; // by differences and means of r, z, p
   private final Contact contact;
 
   final double[] force = new double[N];
-  final double[] tangent = new double[N * N]; // upper half
-  double energy;
+  final double[] tangent = new double[N * N];
   double touching; // potential of the contact pressure
   double e;
   double k;
@@ -65,11 +66,32 @@ final class ShellElement {
     stretch = Math.sqrt(run * run + rise * rise);
     tr = run / stretch;
     tz = rise / stretch;
-    double shear = SHEAR * Math.atan2(rise * cos - run * q, run * cos + rise * q);
-    cosShear = Math.cos(shear);
-    sinShear = Math.sin(shear);
+    shear(rise * cos - run * q, run * cos + rise * q);
     e = stretch * cosShear;
     g = stretch * sinShear;
+  }
+
+  /** Energy of element i in state x. */
+  double energy(ShellMesh mesh, int i, double[] x) {
+    strains(mesh, i, x);
+    return TURN * mesh.length[i] * wall.energy(i, e, k, r, q, g);
+  }
+
+  /** Cosine and sine of the share of an angle given by its opposite and adjacent side. */
+  private void shear(double opposite, double adjacent) {
+    if (Math.abs(opposite) < SMALL * adjacent) {
+      double t = opposite / adjacent;
+      double p = t * t;
+      double sum = 1.0 / 9.0 - p * (1.0 / 11.0 - p * (1.0 / 13.0));
+      double a = SHEAR * t * (1.0 - p * (1.0 / 3.0 - p * (1.0 / 5.0 - p * (1.0 / 7.0 - p * sum))));
+      double b = a * a;
+      sinShear = a * (1.0 - b / 6.0 * (1.0 - b / 20.0 * (1.0 - b / 42.0 * (1.0 - b / 72.0))));
+      cosShear = 1.0 - b / 2.0 * (1.0 - b / 12.0 * (1.0 - b / 30.0 * (1.0 - b / 56.0)));
+      return;
+    }
+    double angle = SHEAR * Math.atan2(opposite, adjacent);
+    cosShear = Math.cos(angle);
+    sinShear = Math.sin(angle);
   }
 
   /**
@@ -80,58 +102,96 @@ final class ShellElement {
   boolean at(ShellMesh mesh, int i, double[] x) {
     strains(mesh, i, x);
     boolean crossed = x[3 * i] < 0.0 || x[3 * i + 3] < 0.0; // a node beyond the axis
-    if (crossed || !(r > 0.0) || !wall.at(mesh.sections[i], e, k, r, q, g)) {
+    if (crossed || !(r > 0.0) || !wall.at(i, e, k, r, q, g)) {
       return false;
     }
     double length = mesh.length[i];
     double scale = TURN * length;
-    energy = scale * wall.energy;
     touching = 0.0;
-    fillSlopes(length);
-    int used = S;
-    System.arraycopy(wall.first, 0, first, 0, S);
-    if (contact.none()) {
-      System.arraycopy(wall.second, 0, second, 0, S * S);
+    double[] w = wall.first;
+    // slopes of e and g by the differences of r and z and the mean turn
+    double byLength = 1.0 / length;
+    double en = -SHEAR * sinShear * byLength;
+    double gn = SHEAR * cosShear * byLength;
+    double ea = cosShear * byLength;
+    double ga = sinShear * byLength;
+    double er = ea * tr - en * tz;
+    double ez = ea * tz + en * tr;
+    double ep = SHEAR * g;
+    double gr = ga * tr - gn * tz;
+    double gz = ga * tz + gn * tr;
+    double gp = -SHEAR * e;
+    if (contact.none() || !touch(mesh, i, x, scale)) {
+      plain(er, ez, ep, gr, gz, gp, byLength);
+      spread(
+          scale * (w[0] * er + w[4] * gr),
+          scale * (w[0] * ez + w[4] * gz),
+          scale * w[1] * byLength,
+          scale * w[2],
+          0.0,
+          scale * (w[0] * ep + w[3] * cos + w[4] * gp));
     } else {
-      used = ALL;
-      touch(mesh, i, x, scale);
+      pressed(er, ez, ep, gr, gz, gp, byLength);
+      double[] f = first;
+      spread(
+          scale * (f[0] * er + f[4] * gr),
+          scale * (f[0] * ez + f[4] * gz),
+          scale * f[1] * byLength,
+          scale * f[2],
+          scale * f[5],
+          scale * (f[0] * ep + f[3] * cos + f[4] * gp + f[6]));
+      w = first;
     }
-    for (int a = 0; a < N; a++) {
-      double sum = 0.0;
-      for (int s = 0; s < used; s++) {
-        sum += first[s] * slopes[N * s + a];
-      }
-      force[a] = scale * sum;
-    }
-    for (int s = 0; s < used; s++) {
-      for (int a = 0; a < N; a++) {
-        double sum = 0.0;
-        for (int t = 0; t < used; t++) {
-          sum += second[used * s + t] * slopes[N * t + a];
-        }
-        product[N * s + a] = sum;
-      }
-    }
-    for (int a = 0; a < N; a++) {
-      for (int b = a; b < N; b++) {
-        double sum = 0.0;
-        for (int s = 0; s < used; s++) {
-          sum += slopes[N * s + a] * product[N * s + b];
-        }
-        tangent[N * a + b] = scale * sum;
-      }
-    }
-    addCurved(scale, length);
+    addCurved(w, byLength);
+    fill(scale);
     return true;
   }
 
-  /** Widens the derivatives to height and angle and adds what obstacles do. */
-  private void touch(ShellMesh mesh, int i, double[] x, double scale) {
+  /** Second derivatives by differences and means where nothing presses on the wall. */
+  private void plain(double er, double ez, double ep, double gr, double gz, double gp, double kp) {
+    double[] s = wall.second;
+    double[] o = inner;
+    // by e, k, r, q, g and one of the differences or means
+    double er0 = s[0] * er + s[4] * gr;
+    double er4 = s[4] * er + s[24] * gr;
+    double ez0 = s[0] * ez + s[4] * gz;
+    double ez4 = s[4] * ez + s[24] * gz;
+    double p0 = s[0] * ep + s[3] * cos + s[4] * gp;
+    double p3 = s[3] * ep + s[18] * cos + s[19] * gp;
+    double p4 = s[4] * ep + s[19] * cos + s[24] * gp;
+    o[0] = er0 * er + er4 * gr;
+    o[1] = er0 * ez + er4 * gz;
+    o[2] = (s[1] * er + s[9] * gr) * kp;
+    o[3] = s[2] * er + s[14] * gr;
+    o[5] = p0 * er + p4 * gr;
+    o[7] = ez0 * ez + ez4 * gz;
+    o[8] = (s[1] * ez + s[9] * gz) * kp;
+    o[9] = s[2] * ez + s[14] * gz;
+    o[11] = p0 * ez + p4 * gz;
+    o[14] = s[6] * kp * kp;
+    o[15] = s[7] * kp;
+    o[17] = (s[1] * ep + s[8] * cos + s[9] * gp) * kp;
+    o[21] = s[12];
+    o[23] = s[2] * ep + s[13] * cos + s[14] * gp;
+    o[35] = p0 * ep + p3 * cos + p4 * gp;
+    o[4] = 0.0;
+    o[10] = 0.0;
+    o[16] = 0.0;
+    o[22] = 0.0;
+    o[28] = 0.0;
+    o[29] = 0.0;
+  }
+
+  /** Widens the derivatives to height and angle and adds what obstacles do, if they press. */
+  private boolean touch(ShellMesh mesh, int i, double[] x, double scale) {
     for (int a = 0; a < ALL; a++) {
-      for (int b = 0; b < ALL; b++) {
-        second[ALL * a + b] = a < S && b < S ? wall.second[S * a + b] : 0.0;
+      for (int b = a; b < ALL; b++) {
+        double value = b < S ? wall.second[S * a + b] : 0.0;
+        second[ALL * a + b] = value;
+        second[ALL * b + a] = value;
       }
     }
+    System.arraycopy(wall.first, 0, first, 0, S);
     first[S] = 0.0;
     first[S + 1] = 0.0;
     all[0] = e;
@@ -146,81 +206,93 @@ final class ShellElement {
       wall.face(rest, 0.5 * side * rest.thickness(), e, k, r, q);
       touching += scale * contact.add(i, side, wall, all, first, second);
     }
+    return true;
   }
 
-  private void fillSlopes(double length) {
-    set(5, 0.0, 0.5, 0.0, 0.0, 0.5, 0.0);
-    set(6, 0.0, 0.0, 0.5, 0.0, 0.0, 0.5);
-    line(0, cosShear, -SHEAR * sinShear, SHEAR * g, length);
-    set(1, 0.0, 0.0, -1.0 / length, 0.0, 0.0, 1.0 / length);
-    set(2, 0.5, 0.0, 0.0, 0.5, 0.0, 0.0);
-    set(3, 0.0, 0.0, 0.5 * cos, 0.0, 0.0, 0.5 * cos);
-    line(4, sinShear, SHEAR * cosShear, -SHEAR * e, length);
+  /** The same with what obstacles do. */
+  private void pressed(
+      double er, double ez, double ep, double gr, double gz, double gp, double kp) {
+    set(0, er, ez, 0.0, 0.0, 0.0, ep);
+    set(1, 0.0, 0.0, kp, 0.0, 0.0, 0.0);
+    set(2, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0);
+    set(3, 0.0, 0.0, 0.0, 0.0, 0.0, cos);
+    set(4, gr, gz, 0.0, 0.0, 0.0, gp);
+    set(5, 0.0, 0.0, 0.0, 0.0, 1.0, 0.0);
+    set(6, 0.0, 0.0, 0.0, 0.0, 0.0, 1.0);
+    for (int s = 0; s < ALL; s++) {
+      for (int a = 0; a < N; a++) {
+        double sum = 0.0;
+        for (int t = 0; t < ALL; t++) {
+          sum += second[ALL * s + t] * slopes[N * t + a];
+        }
+        product[N * s + a] = sum;
+      }
+    }
+    for (int a = 0; a < N; a++) {
+      for (int b = a; b < N; b++) {
+        double sum = 0.0;
+        for (int s = 0; s < ALL; s++) {
+          sum += slopes[N * s + a] * product[N * s + b];
+        }
+        inner[N * a + b] = sum;
+      }
+    }
   }
 
-  /** A strain by its slopes along the line, across it and by the director's angle. */
-  private void line(int strain, double along, double across, double turn, double length) {
-    double byR = (along * tr - across * tz) / length;
-    double byZ = (along * tz + across * tr) / length;
-    set(strain, -byR, -byZ, 0.5 * turn, byR, byZ, 0.5 * turn);
-  }
-
-  private void set(int strain, double r1, double z1, double p1, double r2, double z2, double p2) {
+  private void set(int strain, double dr, double dz, double dp, double r, double z, double p) {
     int i = N * strain;
-    slopes[i] = r1;
-    slopes[i + 1] = z1;
-    slopes[i + 2] = p1;
-    slopes[i + 3] = r2;
-    slopes[i + 4] = z2;
-    slopes[i + 5] = p2;
+    slopes[i] = dr;
+    slopes[i + 1] = dz;
+    slopes[i + 2] = dp;
+    slopes[i + 3] = r;
+    slopes[i + 4] = z;
+    slopes[i + 5] = p;
   }
 
-  /** What the strains' own second derivatives add to the tangent. */
-  private void addCurved(double scale, double length) {
-    double we = scale * first[0];
-    double wg = scale * first[4];
+  /** The forces of the nodes from those on differences and means. */
+  private void spread(double dr, double dz, double dp, double r, double z, double p) {
+    force[0] = 0.5 * r - dr;
+    force[1] = 0.5 * z - dz;
+    force[2] = 0.5 * p - dp;
+    force[3] = 0.5 * r + dr;
+    force[4] = 0.5 * z + dz;
+    force[5] = 0.5 * p + dp;
+  }
+
+  /** What the strains' own second derivatives add, by their first ones. */
+  private void addCurved(double[] w, double byLength) {
+    double we = w[0];
+    double wg = w[4];
     double c = SHEAR;
-    // second derivatives along (t), across (n) the line and by the director's angle (p); the
-    // others are zero
+    // along (t), across (n) the line and by the director's angle (p); the others are zero
     double nn = (1.0 - c * c) / stretch * (we * cosShear + wg * sinShear);
     double tp = c * (we * sinShear - wg * cosShear);
     double np = c * c * (we * cosShear + wg * sinShear);
-    double pp = -c * c * (we * e + wg * g) - scale * first[3] * q;
-    double inverse = 1.0 / length;
-    double nr = -tz * inverse;
-    double nz = tr * inverse;
-    double ur = tr * inverse;
-    double uz = tz * inverse;
-    double rr = nn * nr * nr;
-    double rz = nn * nr * nz;
-    double zz = nn * nz * nz;
-    double rp = 0.5 * (tp * ur + np * nr);
-    double zp = 0.5 * (tp * uz + np * nz);
-    double quarter = 0.25 * pp;
-    add(0, 0, rr);
-    add(0, 1, rz);
-    add(1, 1, zz);
-    add(0, 3, -rr);
-    add(0, 4, -rz);
-    add(1, 3, -rz);
-    add(1, 4, -zz);
-    add(3, 3, rr);
-    add(3, 4, rz);
-    add(4, 4, zz);
-    add(0, 2, -rp);
-    add(0, 5, -rp);
-    add(1, 2, -zp);
-    add(1, 5, -zp);
-    add(2, 3, rp);
-    add(2, 4, zp);
-    add(3, 5, rp);
-    add(4, 5, zp);
-    add(2, 2, quarter);
-    add(2, 5, quarter);
-    add(5, 5, quarter);
+    double nr = -tz * byLength;
+    double nz = tr * byLength;
+    inner[0] += nn * nr * nr;
+    inner[1] += nn * nr * nz;
+    inner[7] += nn * nz * nz;
+    inner[5] += tp * nz + np * nr;
+    inner[11] += np * nz - tp * nr;
+    inner[35] -= c * c * (we * e + wg * g) + w[3] * q;
   }
 
-  private void add(int a, int b, double value) {
-    tangent[N * a + b] += value;
+  /** The tangent of the nodes from the one by differences and means. */
+  private void fill(double scale) {
+    double[] o = inner;
+    double[] t = tangent;
+    for (int a = 0; a < 3; a++) {
+      for (int b = a; b < 3; b++) {
+        double both = scale * (o[N * a + b] + 0.25 * o[N * (a + 3) + b + 3]);
+        double apart = scale * (0.25 * o[N * (a + 3) + b + 3] - o[N * a + b]);
+        double one = 0.5 * scale * o[N * a + b + 3];
+        double other = 0.5 * scale * o[N * b + a + 3];
+        t[N * a + b] = both - one - other;
+        t[N * (a + 3) + b + 3] = both + one + other;
+        t[N * a + b + 3] = apart - one + other;
+        t[N * b + a + 3] = apart + one - other;
+      }
+    }
   }
 }

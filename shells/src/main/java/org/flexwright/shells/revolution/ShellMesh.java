@@ -15,6 +15,7 @@ final class ShellMesh {
   final WallSection.Section[] sections;
   final int[] piece; // of the meridian, for each element, counted from 0
   final DrawnFace drawn; // the face that stays when the wall changes
+  final boolean[] rigid; // elements that only move along the axis, as one with their neighbours
 
   /**
    * A mesh from nodes.
@@ -48,6 +49,31 @@ final class ShellMesh {
       double[] thickness,
       int[] piece,
       DrawnFace drawn) {
+    this(radius, height, start, end, thickness, piece, drawn, new boolean[thickness.length]);
+  }
+
+  /**
+   * A mesh with rigid stretches.
+   *
+   * @param radius of each node
+   * @param height of each node along the axis
+   * @param start angle of the meridian at the start of each element
+   * @param end angle at its end
+   * @param thickness at mid-length of each element
+   * @param piece of the meridian that each element belongs to
+   * @param drawn face that the meridian draws
+   * @param rigid whether each element is part of a rigid stretch
+   */
+  ShellMesh(
+      double[] radius,
+      double[] height,
+      double[] start,
+      double[] end,
+      double[] thickness,
+      int[] piece,
+      DrawnFace drawn,
+      boolean[] rigid) {
+    this.rigid = rigid;
     int elements = radius.length - 1;
     this.piece = piece;
     this.drawn = drawn;
@@ -78,11 +104,11 @@ final class ShellMesh {
     return length.length;
   }
 
-  /** The thinnest wall. */
+  /** The thinnest wall that is not rigid. */
   double thinnest() {
     double thin = Double.POSITIVE_INFINITY;
-    for (WallSection.Section s : sections) {
-      thin = Math.min(thin, s.thickness());
+    for (int i = 0; i < sections.length; i++) {
+      thin = rigid[i] ? thin : Math.min(thin, sections[i].thickness());
     }
     return thin;
   }

@@ -24,8 +24,13 @@ final class ShellModel {
   final double[] force; // slope of the stored energy
   final double[] swept; // slope of the volume
   final Contact contact;
+  final double[] wetted; // slope of the liquid's potential
+  Liquid liquid = Liquid.NONE;
+  double head; // share of the liquid's weight
+  double filled; // the liquid's potential at its whole weight
+  final SelfContact self;
   private final ShellElement element;
-  double energy;
+  private final Envelope coupled; // the tangent while the shell presses on itself
   double touching;
   double volume;
 
@@ -35,11 +40,15 @@ final class ShellModel {
 
   ShellModel(ShellMesh mesh, StrainEnergy law, int layers, List<Obstacle> obstacles) {
     this.mesh = mesh;
-    contact = new Contact(mesh, obstacles, STIFF * law.youngModulus() / mesh.thinnest());
-    element = new ShellElement(new WallSection(law, layers), contact);
+    double stiff = STIFF * law.youngModulus() / mesh.thinnest();
+    contact = new Contact(mesh, obstacles, stiff);
+    element = new ShellElement(new WallSection(law, new Layers(mesh, layers)), contact);
     tangent = new BlockTridiagonal(mesh.nodes());
+    coupled = new Envelope(mesh.nodes());
+    self = new SelfContact(mesh, new WallSection(law, new Layers(mesh, 1)), stiff);
     force = new double[3 * mesh.nodes()];
     swept = new double[3 * mesh.nodes()];
+    wetted = new double[3 * mesh.nodes()];
   }
 
   /**
@@ -48,24 +57,100 @@ final class ShellModel {
    * @return whether every element can exist
    */
   boolean at(double[] x, double pressure) {
-    energy = 0.0;
     touching = 0.0;
     volume = 0.0;
     Arrays.fill(force, 0.0);
     Arrays.fill(swept, 0.0);
+    Arrays.fill(wetted, 0.0);
+    filled = 0.0;
     tangent.clear();
+    boolean pressed = self.locate(x, coupled);
     for (int i = 0; i < mesh.elements(); i++) {
+      if (mesh.rigid[i]) {
+        Arrays.fill(element.tangent, 0.0);
+        sweep(i, x, 0.0); // its shape stays: no stiffness, but its volume counts
+        continue;
+      }
       if (!element.at(mesh, i, x)) {
         return false;
       }
-      energy += element.energy;
       touching += element.touching;
       for (int a = 0; a < 6; a++) {
         force[3 * i + a] += element.force[a];
       }
       sweep(i, x, pressure);
+      if (pressed) {
+        coupled.add(i, element.tangent);
+      }
     }
+    touching += self.add(x, force, coupled);
     return true;
+  }
+
+  /** The energy stored in a state; infinite if some element cannot exist. */
+  double energy(double[] x) {
+    double sum = 0.0;
+    for (int i = 0; i < mesh.elements(); i++) {
+      sum += mesh.rigid[i] ? 0.0 : element.energy(mesh, i, x);
+    }
+    return sum;
+  }
+
+  /** Whether anything may press in the present state. */
+  boolean touches() {
+    return self.presses() || !contact.none();
+  }
+
+  /** Whether something presses: touching bends a path sharply. */
+  boolean presses() {
+    return self.presses() || contact.presses();
+  }
+
+  /** Holds unknowns and factors the tangent; gives whether that could be done. */
+  boolean factor(int[] held, Links links) {
+    boolean pressed = self.presses();
+    for (int h : held) {
+      if (pressed) {
+        coupled.hold(h);
+      } else {
+        tangent.hold(h / 3, h % 3, 1.0);
+      }
+    }
+    if (pressed) {
+      links.couple(coupled);
+      return coupled.factor();
+    }
+    links.couple(tangent);
+    return tangent.factor();
+  }
+
+  /** Solves with the tangent factored last. */
+  void solve(double[] right) {
+    if (self.presses()) {
+      coupled.solve(right);
+    } else {
+      tangent.solve(right);
+    }
+  }
+
+  /** Multiplies the tangent of the present state, not yet factored, with a vector. */
+  void times(double[] by, double[] out) {
+    if (self.presses()) {
+      coupled.times(by, out);
+    } else {
+      tangent.times(by, out);
+    }
+  }
+
+  /** The negative eigenvalues of the tangent factored last. */
+  int negative() {
+    return self.presses() ? coupled.negative() : tangent.negative();
+  }
+
+  /** Takes the present pressures for multipliers; gives the deepest penetration before. */
+  double update(double[] x) {
+    double deepest = contact.update();
+    return Math.max(deepest, self.update(x));
   }
 
   private void sweep(int i, double[] x, double pressure) {
@@ -91,6 +176,7 @@ final class ShellModel {
       t[6 + 3] += pressure * a2;
       t[6 * 3 + 4] -= pressure * a2;
     }
+    filled += liquid.add(i, x, head, wetted, t);
     tangent.add(i, t);
   }
 }

@@ -8,10 +8,11 @@ import org.flexwright.response.LoadPath;
 import org.flexwright.run.Termination;
 
 /**
- * The path of a shell: every state found, how it ended, where the load turned round.
+ * The path of a shell: every state found, how it ended, where load or drive turned round and where
+ * it forked.
  *
  * @param states the states, that of rest first
- * @param limits the limit points passed
+ * @param limits the limit points and forks passed
  * @param termination how it ended; if not complete, the states before are kept
  * @param caveats what must be said about them
  */
@@ -19,19 +20,34 @@ public record ShellPath(
     List<ShellState> states, List<Limit> limits, Termination termination, List<Caveat> caveats) {
 
   /**
-   * A state where the load turns round.
+   * A state where the load or what is driven turns round, or where the path forks.
    *
-   * @param leg the leg it was found on, from 0
-   * @param load the force in newtons or pressure in pascals there
+   * @param kind what happens there
+   * @param leg the leg it was found on, from 0; -1 while the standing loads were put on
+   * @param load the force in newtons or pressure in pascals there; of standing loads their share
    * @param driven the driven value there, in SI units
    */
-  public record Limit(int leg, double load, double driven) {}
+  public record Limit(Kind kind, int leg, double load, double driven) {
+
+    /** What happens at a limit. */
+    public enum Kind {
+      /** The load turns round: under a dead load the part snaps on. */
+      LIMIT_POINT,
+      /** What is driven turns round: the part snaps though travel or volume is held. */
+      SNAP_BACK,
+      /**
+       * Another path branches off though load and drive go on: equal parts no longer move alike. A
+       * real part takes the other path.
+       */
+      BIFURCATION
+    }
+  }
 
   /**
    * Keeps the lists from being changed.
    *
    * @param states the states, that of rest first
-   * @param limits the limit points passed
+   * @param limits the limit points and forks passed
    * @param termination how it ended
    * @param caveats what must be said about them
    */

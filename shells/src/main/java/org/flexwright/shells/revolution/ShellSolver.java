@@ -1,6 +1,7 @@
 package org.flexwright.shells.revolution;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Finds states of balance of a shell by Newton's method with one condition more for the load
@@ -12,10 +13,15 @@ final class ShellSolver {
 
   private static final int MOST = 25;
   private static final double NEAR = 1e-8; // quadratic: the next step would be below the last digit
+  private static final double SMALL = 1e-3; // of the size: the square rules
+  private static final double LAST_DIGIT = 1e-15;
   private static final double CLOSE = 1e-4; // of the thinnest wall: gap left at a pressed face
+  private static final int SHORTER = 8;
+  private static final double ENOUGH = 0.8;
   private static final double LONGEST = 0.2; // of the size of the shell, in one Newton step
 
   private final ShellModel model;
+  private final Links links;
   private Loading loading;
   private int[] held;
   private final double size;
@@ -24,6 +30,10 @@ final class ShellSolver {
   private final double[] row; // slope of the controlled value
   private final double[] marked; // where an arc starts
   private final double[] direction; // of the arc
+  private final double[] ahead; // unit way a step sets out
+  private final double[] moved; // by the last step
+  private double movedFactor;
+  private double drive; // work of the forces left over along the last step
 
   final double[] x;
   double factor;
@@ -31,14 +41,17 @@ final class ShellSolver {
 
   ShellSolver(ShellModel model, Loading loading, int[] held) {
     this.model = model;
+    links = new Links(model.mesh);
     this.loading = loading;
-    this.held = held.clone();
+    this.held = with(held);
     x = model.mesh.rest();
     right = new double[x.length];
     along = new double[x.length];
     row = new double[x.length];
     marked = x.clone();
     direction = new double[x.length];
+    ahead = new double[x.length];
+    moved = new double[x.length];
     size = model.mesh.size();
   }
 
@@ -46,7 +59,11 @@ final class ShellSolver {
   void load(Loading by, double from, int... holding) {
     loading = by;
     factor = from;
-    held = holding.clone();
+    held = with(holding);
+  }
+
+  private int[] with(int[] holding) {
+    return IntStream.concat(IntStream.of(holding), IntStream.of(links.held())).toArray();
   }
 
   ShellModel model() {
@@ -77,27 +94,28 @@ final class ShellSolver {
    * @return whether the state was found; if not, the state is left anywhere: restore it
    */
   boolean solve(Control control, double target) {
-    if (!newton(control, target)) {
-      return false;
-    }
-    if (model.contact.none()) {
-      return true;
-    }
-    for (int i = 0; i < MOST; i++) {
-      if (model.contact.update() <= CLOSE * model.mesh.thinnest()) {
-        return true;
+    for (int i = 0; i <= MOST && newton(control, target); i++) {
+      double left = model.update(x);
+      if (left <= CLOSE * model.mesh.thinnest()) {
+        return exists();
       }
-      if (!newton(control, target)) {
-        return false;
+      if (left == Double.POSITIVE_INFINITY) {
+        return false; // through itself
       }
     }
     return false;
   }
 
+  /** Whether the law gives the state an energy; its derivatives alone do not tell. */
+  private boolean exists() {
+    return model.energy(x) < Double.POSITIVE_INFINITY;
+  }
+
   private boolean newton(Control control, double target) {
     double last = Double.POSITIVE_INFINITY;
+    boolean at = at();
     for (int i = 0; i < MOST; i++) {
-      if (!evaluate()) {
+      if (!at || !model.factor(held, links)) {
         return false;
       }
       iterations++;
@@ -105,23 +123,55 @@ final class ShellSolver {
       if (!(step < Double.POSITIVE_INFINITY) || step > 1e3 * last) {
         return false;
       }
-      if (step < NEAR) {
+      // quadratic: the next step would be about step^3/last^2
+      if (step < NEAR || (last < SMALL && step * step * step < LAST_DIGIT * last * last)) {
         return evaluate();
       }
       last = step;
+      at = at();
+      if (i > 0 && model.touches()) {
+        at = shorten(at);
+      }
     }
     return false;
   }
 
+  /**
+   * Goes back along the last step until the forces no longer push back along it harder than they
+   * drove it: full steps can swing for ever between sets of points that touch.
+   */
+  private boolean shorten(boolean there) {
+    boolean at = there;
+    double share = 1.0;
+    for (int i = 0; i < SHORTER; i++) {
+      double back = Double.NEGATIVE_INFINITY;
+      if (at) {
+        residual(along);
+        back = dot(along, moved);
+      }
+      if (drive <= 0.0 || back >= -ENOUGH * drive) {
+        return at;
+      }
+      double to = share * Math.max(0.1, Math.min(0.5, drive / (drive - back)));
+      for (int u = 0; u < x.length; u++) {
+        x[u] += (to - share) * moved[u];
+      }
+      factor += (to - share) * movedFactor;
+      share = to;
+      at = at();
+    }
+    return at;
+  }
+
+  /** Evaluates the present state; gives whether it can exist. */
+  private boolean at() {
+    model.head = loading.headAt(factor);
+    return model.at(x, pressure());
+  }
+
   /** Evaluates the present state with tangent and factors. */
   boolean evaluate() {
-    if (!model.at(x, pressure())) {
-      return false;
-    }
-    for (int h : held) {
-      model.tangent.hold(h / 3, h % 3, 1.0);
-    }
-    return model.tangent.factor();
+    return at() && model.factor(held, links);
   }
 
   double pressure() {
@@ -132,7 +182,7 @@ final class ShellSolver {
   private void residual(double[] out) {
     double p = pressure();
     for (int i = 0; i < out.length; i++) {
-      out[i] = p * model.swept[i] - model.force[i];
+      out[i] = p * model.swept[i] + model.head * model.wetted[i] - model.force[i];
     }
     loading.addForces(factor, out);
     free(out);
@@ -141,7 +191,7 @@ final class ShellSolver {
   /** How the forces grow with the load factor. */
   private void pattern(double[] out) {
     for (int i = 0; i < out.length; i++) {
-      out[i] = loading.perFactor() * model.swept[i];
+      out[i] = loading.perFactor() * model.swept[i] + loading.headPerFactor() * model.wetted[i];
     }
     loading.addPattern(out);
     free(out);
@@ -150,7 +200,8 @@ final class ShellSolver {
   /** How the unknowns grow with the load factor. */
   private void solveAlong() {
     pattern(along);
-    model.tangent.solve(along);
+    model.solve(along);
+    links.drop(along);
   }
 
   private void free(double[] out) {
@@ -162,7 +213,10 @@ final class ShellSolver {
   /** One Newton step; gives its largest part over the size of the shell. */
   private double step(Control control, double target) {
     residual(right);
-    model.tangent.solve(right);
+    System.arraycopy(right, 0, moved, 0, right.length);
+    links.close(x, right);
+    model.solve(right);
+    links.drop(right);
     solveAlong();
     double df;
     if (control instanceof Control.Load) {
@@ -177,10 +231,13 @@ final class ShellSolver {
       most = Math.max(most, Math.abs(right[i]) / scale(i));
     }
     double share = most > LONGEST ? LONGEST / most : 1.0;
+    drive = share * dot(moved, right);
     for (int i = 0; i < x.length; i++) {
-      x[i] += share * right[i];
+      moved[i] = share * right[i];
+      x[i] += moved[i];
     }
-    factor += share * df;
+    movedFactor = share * df;
+    factor += movedFactor;
     return most;
   }
 
@@ -218,15 +275,67 @@ final class ShellSolver {
     return 1.0 / dot(row, along);
   }
 
-  /** How fast the shell moves with the load factor at the present, evaluated state. */
-  double speed() {
+  /**
+   * How a controlled value grows along the arc marked, at the present, evaluated state.
+   *
+   * @return d value / d arc, zero where the value turns round
+   */
+  double growth(Control control) {
+    solveAlong();
+    slope(new Control.Arc());
+    double arc = dot(row, along);
+    if (control instanceof Control.Load) {
+      return 1.0 / arc;
+    }
+    slope(control);
+    return dot(row, along) / arc;
+  }
+
+  /** How fast the shell moves with a controlled value at the present, evaluated state. */
+  double speed(Control control) {
     solveAlong();
     double sum = 0.0;
     for (int i = 0; i < x.length; i++) {
       double s = along[i] / scale(i);
       sum += s * s;
     }
-    return Math.sqrt(sum);
+    if (control instanceof Control.Load) {
+      return Math.sqrt(sum);
+    }
+    slope(control);
+    return Math.sqrt(sum) / Math.abs(dot(row, along));
+  }
+
+  /** Marks the way a step of a controlled value sets out from the present, evaluated state. */
+  void aim(Control control, double step) {
+    along(control, step, ahead);
+  }
+
+  private void along(Control control, double step, double[] out) {
+    solveAlong();
+    slope(control);
+    double by = Math.copySign(1.0, dot(row, along) * step);
+    double sum = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      out[i] = by * along[i] / scale(i);
+      sum += out[i] * out[i];
+    }
+    for (int i = 0; i < x.length; i++) {
+      out[i] /= Math.sqrt(sum);
+    }
+  }
+
+  /** The cosine of the way from a state to the way set out or arriving, whichever is less. */
+  double aligned(Control control, double[] from, double step) {
+    double start = 0.0;
+    double end = 0.0;
+    along(control, step, right);
+    for (int i = 0; i < x.length; i++) {
+      double way = (x[i] - from[i]) / scale(i);
+      start += way * ahead[i];
+      end += way * right[i];
+    }
+    return Math.min(start, end) / distance(from);
   }
 
   /** How far the present state is from another. */
@@ -276,13 +385,18 @@ final class ShellSolver {
    * eigenvalue is left among the displacements that keep the value.
    */
   boolean stable(Control control) {
-    int negative = model.tangent.negative();
+    return negatives(control) == 0;
+  }
+
+  /**
+   * How many negative eigenvalues the tangent of the present, evaluated state has among the
+   * displacements that keep a controlled value.
+   */
+  int negatives(Control control) {
+    int negative = model.negative() - links.count();
     if (control instanceof Control.Load || negative == 0) {
-      return negative == 0;
+      return negative;
     }
-    if (control instanceof Control.Volume || control instanceof Control.Unknown) {
-      return negative == 1 && rate(control) < 0.0;
-    }
-    return false;
+    return rate(control) < 0.0 ? negative - 1 : negative;
   }
 }

@@ -1,6 +1,7 @@
 package org.flexwright.shells.revolution;
 
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.internal.Require;
 import org.flexwright.internal.Text;
 import org.flexwright.quantity.Angle;
@@ -23,9 +24,13 @@ public final class ShellState {
   private final double pressure;
   private final double volume;
   private final double energy;
-  private final Peak peak;
+  private final Peak along;
+  private final Peak around;
   private final List<Touch> touches;
+  private final Optional<SelfTouch> self;
   private final boolean stable;
+  private final Profile profile;
+  private final double[] pressed;
 
   ShellState(
       double[] x,
@@ -34,17 +39,25 @@ public final class ShellState {
       double pressure,
       double volume,
       double energy,
-      Peak peak,
+      Peak along,
+      Peak around,
       List<Touch> touches,
-      boolean stable) {
+      Optional<SelfTouch> self,
+      boolean stable,
+      Profile profile,
+      double[] pressed) {
+    this.profile = profile;
+    this.pressed = pressed.clone();
     this.x = x.clone();
     this.travel = travel;
     this.force = force;
     this.pressure = pressure;
     this.volume = volume;
     this.energy = energy;
-    this.peak = peak;
+    this.along = along;
+    this.around = around;
     this.touches = List.copyOf(touches);
+    this.self = self;
     this.stable = stable;
   }
 
@@ -58,8 +71,25 @@ public final class ShellState {
    */
   public record Peak(double strain, int element, boolean inner, boolean hoop) {
 
-    Peak further(int elements) {
-      return new Peak(strain, element + elements, inner, hoop);
+    Peak at(int number) {
+      return new Peak(strain, number, inner, hoop);
+    }
+  }
+
+  /**
+   * How a shell presses on itself, one of each two faces that meet counted.
+   *
+   * @param length length of the touching meridian as deformed
+   * @param mean mean pressure
+   * @param peak largest pressure of an element
+   * @param normal the sum of all normal forces, without regard to their directions
+   */
+  public record SelfTouch(Length length, Pressure mean, Pressure peak, Force normal) {
+
+    /** One readable line. */
+    @Override
+    public String toString() {
+      return "touches itself over " + length + ", mean " + mean + ", " + normal;
     }
   }
 
@@ -114,7 +144,17 @@ public final class ShellState {
    * @return the peak
    */
   public Peak peak() {
-    return peak;
+    return around.strain() > along.strain() ? around : along;
+  }
+
+  /**
+   * The largest tensile strain that runs one way, for a print that is weaker across its layers.
+   *
+   * @param hoop around the axis, otherwise along the meridian
+   * @return the peak, of no strain at the first element if there is no tension
+   */
+  public Peak peak(boolean hoop) {
+    return hoop ? around : along;
   }
 
   /**
@@ -127,12 +167,31 @@ public final class ShellState {
   }
 
   /**
+   * How the shell presses on itself, as bellows do that are pushed solid.
+   *
+   * @return empty if no faces of it touch
+   */
+  public Optional<SelfTouch> self() {
+    return self;
+  }
+
+  /**
    * Whether the state is stable while what drives it is held.
    *
    * @return true if stable
    */
   public boolean stable() {
     return stable;
+  }
+
+  /**
+   * The wall along the meridian: stretches, stresses, forces and moments, one station at the middle
+   * of each element that gives way. Computed anew at each call.
+   *
+   * @return the stations from the first end on
+   */
+  public List<Station> profile() {
+    return profile.stations(x, pressure, pressed);
   }
 
   /**
@@ -193,7 +252,7 @@ public final class ShellState {
         + ", pressure "
         + pressure()
         + ", peak strain "
-        + Text.percent(peak.strain)
+        + Text.percent(peak().strain)
         + (stable ? "" : ", unstable");
   }
 }

@@ -99,7 +99,7 @@ final class Wall {
     if (name == null) {
       found.add(new Stretch(zone.from(), zone.to(), zone.first(), zone.last()));
     } else {
-      for (Meridian.Piece p : called(line, name)) {
+      for (Meridian.Piece p : called(line, name, "wall zone")) {
         found.add(new Stretch(p.from().m(), p.to().m(), zone.first(), zone.last()));
       }
     }
@@ -114,14 +114,15 @@ final class Wall {
     return found;
   }
 
-  private static List<Meridian.Piece> called(DrawnLine line, String name) {
+  /** The pieces of a name, or a refusal that says for what. */
+  static List<Meridian.Piece> called(DrawnLine line, String name, String what) {
     List<Meridian.Piece> found = line.pieces().stream().filter(p -> p.name().equals(name)).toList();
     if (found.isEmpty()) {
       TreeSet<String> names = new TreeSet<>();
       line.pieces().forEach(p -> names.add(p.name()));
       names.remove("");
       throw new InvalidInputException(
-          "wall zone", '"' + name + '"', "one of the names " + names, "name a piece first");
+          what, '"' + name + '"', "one of the names " + names, "name a piece first");
     }
     return found;
   }
@@ -247,7 +248,7 @@ final class Wall {
   /** This wall along the pieces of a name, times a factor, as zones. */
   List<Zone> scaled(DrawnLine line, String name, double factor) {
     List<Zone> zones = new ArrayList<>();
-    for (Meridian.Piece p : called(line, name)) {
+    for (Meridian.Piece p : called(line, name, "wall zone")) {
       for (Stretch s : stretches) {
         double a = Math.max(p.from().m(), s.from());
         double b = Math.min(p.to().m(), s.to());

@@ -15,11 +15,19 @@
  * does the work p dV of the volume inside the mid-surface, exactly; equal pressures on both faces
  * do nothing.
  *
+ * <p><b>Rigid stretches.</b> Thick ends, cores and stiffening rings can be said to be rigid ({@link
+ * Meridian#rigid(String)}): each moves along the axis as one body, its pressed face pushes it, and
+ * the walls that meet it are built in. Obstacles do not stop it; a caveat says if one would have
+ * to.
+ *
  * <p><b>Assumptions and limits.</b> Incompressible, isotropic, elastic; axisymmetric, so that
- * sideways squirm, polygonal dimples and wrinkles are not seen; obstacles rigid and without
- * friction; the parts of one shell pass through each other. The director stays straight: up to a
- * wall of a tenth of the radius that costs half a per cent on bellows and tubes, one on sleeves
- * between solid ends, 1.7 on clamped discs and domes, three beside a boss of three walls.
+ * sideways squirm, polygonal dimples and wrinkles are not in the shape (a caveat says where a
+ * compressed wall would wrinkle, and where equal parts no longer move alike); obstacles rigid and
+ * without friction. Faces of one shell press on each other without friction where they lie two
+ * walls or more apart along the meridian; a path says where they first touch. The director stays
+ * straight: up to a wall of a tenth of the radius that costs half a per cent on bellows and tubes,
+ * one on sleeves between solid ends, 1.7 on clamped discs and domes, three beside a boss of three
+ * walls.
  *
  * <p><b>Example.</b> A bellows between rigid ends, pushed by 4 mm and then inflated:
  *

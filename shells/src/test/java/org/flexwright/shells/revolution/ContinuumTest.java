@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.quantity.Force;
@@ -81,6 +82,7 @@ final class ContinuumTest {
       }
       case "disc" -> pressure(Meshes.disc(c.input("radius"), wall, n), End.GUIDED, end, 1, at);
       case "cap" -> cap(c, n, end).last().pressure().pa();
+      case "dimpled cap" -> dimpled(c, n, end);
       case "cap limit" -> cap(c, n, end).limits().get(0).load();
       case "cap with boss" -> {
         ShellMesh mesh = zone(c.input("radius"), c.input("boss"), c.input("opening"), wall, n);
@@ -96,6 +98,26 @@ final class ContinuumTest {
     ShellMesh mesh = zone(c.input("radius"), from, Math.PI, c.input("wall"), n);
     Drive free = Drive.force(Force.newtons(0.0)).steps(1);
     return journey(mesh, end, End.GUIDED, free, Drive.volume(Volume.m3(c.input("at"))).steps(12));
+  }
+
+  /** Pressure on a cap that has snapped: pushed in first, until the volume is held without push. */
+  private static double dimpled(ReferenceCase c, int n, End end) {
+    double from = Math.PI - c.input("opening");
+    ShellMesh mesh = zone(c.input("radius"), from, Math.PI, c.input("wall"), n);
+    Drive volume = Drive.volume(Volume.m3(c.input("at"))).steps(3);
+    double[] pressure = new double[1];
+    new BrentSolver(1e-3)
+        .solve(
+            30,
+            push -> {
+              Drive pushed = Drive.travel(Length.m(push)).steps(6);
+              ShellState s = journey(mesh, end, End.GUIDED, pushed, volume).last();
+              pressure[0] = s.pressure().pa();
+              return s.force().newtons();
+            },
+            3.0,
+            4.5);
+    return pressure[0];
   }
 
   private static ShellPath journey(ShellMesh mesh, End first, End last, Drive... legs) {

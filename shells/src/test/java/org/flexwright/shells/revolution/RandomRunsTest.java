@@ -12,8 +12,7 @@ final class RandomRunsTest {
   /** Evaluations of the shell for each step asked for: about twice the dearest of 1500 runs. */
   private static final double DEAR = 3000.0;
 
-  private static void runs(int count, long seed) {
-    RandomRuns runs = new RandomRuns(seed);
+  private static void runs(int count, RandomRuns runs) {
     for (int i = 0; i < count; i++) {
       runs.one();
     }
@@ -32,12 +31,23 @@ final class RandomRunsTest {
 
   @Test
   void someRunsEndWell() {
-    runs(60, 20L);
+    runs(60, new RandomRuns(20L));
   }
 
   @Tag("slow")
   @Test
   void aThousandRunsEndWell() {
-    runs(1000, 21L);
+    runs(1000, new RandomRuns(21L));
+  }
+
+  @Test
+  void someRunsOfStiffenedShellsEndWell() {
+    runs(40, new RandomRuns(22L, true));
+  }
+
+  @Tag("slow")
+  @Test
+  void manyRunsOfStiffenedShellsEndWell() {
+    runs(600, new RandomRuns(23L, true));
   }
 }

@@ -151,7 +151,7 @@ final class ShellSolverTest {
       work += 0.5 * (end - start) * weights[i] * s.factor;
     }
     assertThat(go(s, new Control.Unknown(q - 2), end, 1).complete()).isTrue();
-    assertThat(s.model().energy).isCloseTo(work, within(1e-6 * work));
+    assertThat(s.model().energy(s.x)).isCloseTo(work, within(1e-6 * work));
     assertThat(go(s, new Control.Unknown(q - 2), start, 2).complete()).isTrue();
     double[] rest = mesh.rest();
     for (int i = 0; i < q; i++) {
