@@ -41,6 +41,7 @@ import org.flexwright.shells.revolution.ShellState;
  *
  * <p>Range and band. Bellows, pushed, the outermost roots held by flanges: wall to 0.15 of the
  * depth and 0.1 of the mean radius, until flanks touch; load 0.99 to 1.005, strain 0.95 to 1.05.
+ * Pulled far it would be stiffer and strained more: by half at a travel of 0.15 of the depth.
  * Sleeve: wall to 0.12 of the radius; pressure 0.985 to 1.015, strain 0.8 to 1.2 since a fillet at
  * the ends lowers it and a notch raises it. Each band is widened by the error of the interpolation:
  * the last coefficients of the Chebyshev series (three times that for the strain, whose place may

@@ -34,6 +34,7 @@ import org.flexwright.shells.revolution.ShellPath;
 import org.flexwright.shells.revolution.ShellState;
 import org.flexwright.testing.PartCase;
 import org.flexwright.testing.PartHarness;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -169,7 +170,7 @@ final class SolvedTest {
 
   @Test
   void answersDoNotDependOnTheOrderOfQuestions() {
-    List<Double> sizes = new ArrayList<>(List.of(0.4, 0.9, 1.7));
+    List<Double> sizes = new ArrayList<>(List.of(0.4, 1.7));
     List<Double> one = new ArrayList<>();
     Solved<Sleeve> first =
         Solved.of(FINGER).prepared(Solved.by(Sleeve.WALL), mm(0.4), mm(1.8)).orElseThrow();
@@ -276,6 +277,11 @@ final class SolvedTest {
                         .wall(mm(d.between(0.5, 1.6) * s))),
             (s, d) -> LoadCase.toTravel(mm(d.between(0.1, 1.5) * s)));
     PartHarness.check(bellows, Grades.rubber(), 11, 2);
+  }
+
+  @Test
+  @Tag("slow")
+  void soDoSleeves() {
     PartCase<Solved<Sleeve>> sleeves =
         PartCase.of(
             "sleeve on the engine",
@@ -286,6 +292,6 @@ final class SolvedTest {
                         .wall(mm(d.between(0.4, 2.0) * s))
                         .into(Bore.of(mm(22 * s)))),
             (s, d) -> LoadCase.toHold(Force.newtons(d.between(1, 10) * s * s)));
-    PartHarness.check(sleeves, Grades.polyurethane(), 13, 3);
+    PartHarness.check(sleeves, Grades.polyurethane(), 13, 6);
   }
 }
