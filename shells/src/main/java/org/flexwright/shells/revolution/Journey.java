@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.flexwright.evidence.Caveat;
@@ -24,7 +25,7 @@ final class Journey {
   private final ShellSolver solver;
   private final Strains strains;
   private final Wrinkles wrinkles;
-  private final Profile profile;
+  private Profile profile;
   private final double[] carried; // standing forces by unknown
   private boolean loaded;
   private final RigidReach reach;
@@ -51,7 +52,7 @@ final class Journey {
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
     wrinkles = new Wrinkles(moving, law);
-    profile = new Profile(ends, law, layers, List.copyOf(obstacles));
+    profile = new Profile(ends, law, layers, List.copyOf(obstacles), Optional.empty());
     reach = new RigidReach(mesh, obstacles);
     touch = new FirstTouch(model.self);
     top = 3 * (moving.nodes() - 1) + 1;
@@ -63,6 +64,12 @@ final class Journey {
     rest = solver.x[top];
     double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
     towards = down == 0.0 ? -1.0 : down;
+  }
+
+  /** Tells where the wall steps, before the run. */
+  Journey drawn(Shoulders shoulders) {
+    profile = profile.drawn(shoulders);
+    return this;
   }
 
   /**

@@ -194,7 +194,9 @@ public final class RevolvedShell {
   }
 
   Journey journey(StrainEnergy law) {
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).under(loads, meridian.pieces());
+    return new Journey(mesh, first, last, LAYERS, law, obstacles)
+        .drawn(new Shoulders(meridian.middle(), mesh))
+        .under(loads, meridian.pieces());
   }
 
   List<Obstacle> obstacles() {
