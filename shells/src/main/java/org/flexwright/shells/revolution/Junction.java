@@ -33,8 +33,8 @@ import org.flexwright.quantity.Length;
  *
  * <p>Caveats: a sharp corner has no strain to give; a larger fillet counts as two walls; a large
  * strain is overstated; obstacles on the face. Corners of the drawn line itself are not looked at.
- * Source: plane finite elements of ours; Pilkey and Pilkey 2008, charts 3.1 and 3.8, agree within 5
- * % up to a fillet of 0.3 thin walls.
+ * Source: plane finite elements of ours; Pilkey and Pilkey 2008, charts 3.1 and 3.8, agree within 6
+ * % up to a fillet of 0.2 thin walls.
  *
  * <p>JShell: {@code path.last().junctions(mm(0.5)).get(0).survives(Survival.once(), grade,
  * BuildDirection.AXIS_UP)}
