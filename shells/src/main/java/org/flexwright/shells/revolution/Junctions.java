@@ -14,7 +14,8 @@ import org.flexwright.quantity.Length;
 final class Junctions {
 
   private static final String MODEL = "strain at a fillet";
-  private static final double LARGE = 0.1; // local strain beyond which the linear factor overstates
+  private static final double LARGE = 0.1; // nominal: the linear factor overstates by 3 %
+  private static final double MOST = 0.45; // nominal, as far as looked at at finite strain
   private static final Source ELEMENTS = Source.derived("plane finite elements at small strain");
 
   private final Profile profile;
@@ -106,7 +107,7 @@ final class Junctions {
         stretching,
         bent,
         notch,
-        caveats(q, thin / thick, plain, face, notch));
+        caveats(q, thin / thick, plain, face));
   }
 
   /** What tears is raised; what relieves is not, since both are not greatest at one place. */
@@ -114,13 +115,11 @@ final class Junctions {
     return part > 0.0 ? factor * part : part;
   }
 
-  private static List<Caveat> caveats(
-      double q, double ratio, boolean plain, Station.Face face, Optional<Junction.Notch> notch) {
+  private static List<Caveat> caveats(double q, double ratio, boolean plain, Station.Face face) {
     Checks checks = Checks.of(MODEL, ELEMENTS);
-    if (notch.isEmpty()) {
+    if (q < Fillet.LEAST) {
       ValidityRange range =
-          new ValidityRange(
-              MODEL, "fillet / thin wall", Fillet.LEAST, Fillet.MOST, "", ELEMENTS);
+          new ValidityRange(MODEL, "fillet / thin wall", Fillet.LEAST, Fillet.MOST, "", ELEMENTS);
       String message =
           "the strain at a sharp corner is without bound in theory: round the corner with at least "
               + "a tenth of the thin wall";
@@ -128,7 +127,9 @@ final class Junctions {
           new Caveat(MODEL, message, ELEMENTS, Optional.of(new Caveat.Excursion(q, range))));
     } else {
       checks.check("fillet / thin wall", Fillet.LEAST, Fillet.MOST, q);
-      if (notch.get().strain() > LARGE) {
+      double nominal = face.meridianStretch() - 1.0;
+      checks.check("nominal strain at a fillet", -1.0, MOST, nominal);
+      if (nominal > LARGE) {
         checks.note("at large strain the fillet opens and the linear factor overstates");
       }
     }

@@ -66,8 +66,7 @@ final class Shoulders {
     for (Layer.Span span : middle.spans()) {
       Spot end = middle.at(span, span.to());
       int first = node++;
-      while (node < mesh.elements()
-          && end.distance(mesh.radius[node], mesh.height[node]) > near) {
+      while (node < mesh.elements() && end.distance(mesh.radius[node], mesh.height[node]) > near) {
         node++;
       }
       all.add(new Reach(span.from(), span.to(), first, node - 1, mesh.rigid[first]));

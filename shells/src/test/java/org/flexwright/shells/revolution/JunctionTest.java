@@ -84,15 +84,19 @@ final class JunctionTest {
   }
 
   private static ShellState stretched(double mm) {
-    return RevolvedShell.of(stepped(DrawnFace.OUTER)).run(LAW, Drive.travel(mm(-mm)).steps(4)).last();
+    return RevolvedShell.of(stepped(DrawnFace.OUTER))
+        .run(LAW, Drive.travel(mm(-mm)).steps(4))
+        .last();
   }
 
   @Test
   void aSteppedSleeveHasThreeJunctions() {
     List<Junction> all = stretched(4.0).junctions(mm(0.5));
-    assertThat(all).extracting(Junction::step)
+    assertThat(all)
+        .extracting(Junction::step)
         .containsExactly(Junction.Step.BOTH, Junction.Step.INNER, Junction.Step.BOTH);
-    assertThat(all).extracting(j -> j.thick().map(Length::mm).orElse(0.0))
+    assertThat(all)
+        .extracting(j -> j.thick().map(Length::mm).orElse(0.0))
         .containsExactly(0.0, 2.0, 0.0);
     Junction step = all.get(1);
     assertThat(step.thin().mm()).isCloseTo(1.0, within(1e-12));
@@ -102,7 +106,7 @@ final class JunctionTest {
     assertThat(step.at().height().mm()).isBetween(18.0, 22.0);
     assertThat(step.nominal()).isEqualTo(step.at().inner().meridianStretch() - 1.0);
     assertThat(step.notch().orElseThrow().strain()).isGreaterThan(step.nominal());
-    assertThat(step.caveats()).hasSize(1); // large strain
+    assertThat(step.caveats().toString()).contains("large strain");
     assertThat(step.toString()).contains("1 mm to 2 mm, step inner");
   }
 
@@ -158,7 +162,8 @@ final class JunctionTest {
     Meridian rigid = stepped(DrawnFace.OUTER).rigid("thick");
     Drive pull = Drive.travel(mm(-1)).steps(2);
     List<Junction> all = RevolvedShell.of(rigid).run(LAW, pull).last().junctions(mm(0.5));
-    assertThat(all).extracting(Junction::step)
+    assertThat(all)
+        .extracting(Junction::step)
         .containsExactly(Junction.Step.BOTH, Junction.Step.INNER);
     Meridian plain = stepped(DrawnFace.OUTER).wall("thin", mm(2)).rigid("thick");
     all = RevolvedShell.of(plain).first(End.GUIDED).run(LAW, pull).last().junctions(mm(0.5));
