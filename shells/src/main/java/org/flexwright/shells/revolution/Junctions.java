@@ -85,7 +85,7 @@ final class Junctions {
     double out = at.outer().meridianStretch() * Math.sqrt(at.outer().hoopStretch());
     double stretching = 0.5 * (in + out) - 1.0;
     double bending = 0.5 * (in - out); // stretches the inner face
-    boolean inner = step == Junction.Step.INNER || both && bending > 0.0;
+    boolean inner = step == Junction.Step.INNER || (both && bending > 0.0);
     Station.Face face = inner ? at.inner() : at.outer();
     double bent = inner ? bending : -bending;
     double q = fillet / thin;
