@@ -164,7 +164,6 @@ final class FrontTasks {
   final class Bin {
     final int[] fronts;
     final FrontKernel kernel = new FrontKernel();
-    private final int[] bin;
     private final double[] stack;
     private final int[] at; // of the rest of each front on the stack
     private final int[][] children;
@@ -177,7 +176,6 @@ final class FrontTasks {
 
     Bin(int[] members, int[] bin) {
       fronts = members;
-      this.bin = bin;
       Fronts plan = FrontTasks.this.fronts;
       stack = new double[(int) deepest(plan, members, bin, size)];
       at = new int[plan.count];

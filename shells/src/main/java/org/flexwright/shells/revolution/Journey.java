@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.flexwright.evidence.Caveat;
@@ -36,7 +37,7 @@ public final class Journey {
   private final ShellSolver solver;
   private final Strains strains;
   private final Wrinkles wrinkles;
-  private final Profile profile;
+  private Profile profile;
   private final double[] carried; // standing forces by unknown
   private boolean loaded;
   private boolean put; // the standing loads are on
@@ -66,7 +67,7 @@ public final class Journey {
     model = new ShellModel(moving, law, layers, obstacles);
     strains = new Strains(moving);
     wrinkles = new Wrinkles(moving, law);
-    profile = new Profile(ends, law, layers, List.copyOf(obstacles));
+    profile = new Profile(ends, law, layers, List.copyOf(obstacles), Optional.empty());
     reach = new RigidReach(mesh, obstacles);
     touch = new FirstTouch(model.self);
     top = 3 * (moving.nodes() - 1) + 1;
@@ -79,6 +80,12 @@ public final class Journey {
     double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
     towards = down == 0.0 ? -1.0 : down;
     record(new Control.Load());
+  }
+
+  /** Tells where the wall steps, before the run. */
+  Journey drawn(Shoulders shoulders) {
+    profile = profile.drawn(shoulders);
+    return this;
   }
 
   /**

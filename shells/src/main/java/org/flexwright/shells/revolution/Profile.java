@@ -2,6 +2,7 @@ package org.flexwright.shells.revolution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Angle;
 import org.flexwright.quantity.Length;
@@ -14,8 +15,19 @@ import org.flexwright.quantity.Pressure;
  * @param law of the material
  * @param layers through the wall
  * @param obstacles what it may press against
+ * @param shoulders where the wall steps, if it was drawn
  */
-record Profile(BuiltIn ends, StrainEnergy law, int layers, List<Obstacle> obstacles) {
+record Profile(
+    BuiltIn ends,
+    StrainEnergy law,
+    int layers,
+    List<Obstacle> obstacles,
+    Optional<Shoulders> shoulders) {
+
+  /** This of a drawn wall. */
+  Profile drawn(Shoulders by) {
+    return new Profile(ends, law, layers, obstacles, Optional.of(by));
+  }
 
   /**
    * The stations.

@@ -166,7 +166,9 @@ public final class RevolvedShell {
    * @return the journey, at rest
    */
   public Journey journey(StrainEnergy law) {
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).under(loads, meridian.pieces());
+    return new Journey(mesh, first, last, LAYERS, law, obstacles)
+        .drawn(new Shoulders(meridian.middle(), mesh))
+        .under(loads, meridian.pieces());
   }
 
   /**

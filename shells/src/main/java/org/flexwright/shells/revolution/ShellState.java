@@ -195,6 +195,20 @@ public final class ShellState {
   }
 
   /**
+   * Where the wall steps from thick to thin or meets a solid, and the strain at its fillet there.
+   * Computed anew at each call.
+   *
+   * @param fillet radius of the fillets of the drawing, 0 for sharp corners
+   * @return the junctions from the first end on: at steps of the wall, at borders of rigid
+   *     stretches, at built-in ends off the axis
+   * @throws org.flexwright.InvalidInputException if the radius is below 0
+   */
+  public List<Junction> junctions(Length fillet) {
+    Require.notNegative("fillet radius", fillet.m(), "m");
+    return new Junctions(profile, profile()).all(fillet.m());
+  }
+
+  /**
    * The nodes of the mid-surface, from the first end on.
    *
    * @return how many

@@ -235,6 +235,28 @@ final class Wall {
     return at.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
+  /**
+   * A step between two stretches.
+   *
+   * @param at arc length of its middle
+   * @param blend its length
+   * @param before thickness before it
+   * @param after thickness after it
+   */
+  record Step(double at, double blend, double before, double after) {}
+
+  /** The steps in order. */
+  List<Step> steps() {
+    List<Step> all = new ArrayList<>();
+    for (int i = 1; i < blends.length; i++) {
+      if (blends[i] > 0.0) {
+        Stretch b = stretches.get(i);
+        all.add(new Step(b.from(), blends[i], stretches.get(i - 1).last(), b.first()));
+      }
+    }
+    return all;
+  }
+
   /** The length of the smooth step at a place, or 0. */
   double blendAt(double s) {
     for (int i = 1; i < blends.length; i++) {

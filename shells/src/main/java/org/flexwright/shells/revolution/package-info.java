@@ -20,6 +20,9 @@
  * the walls that meet it are built in. Obstacles do not stop it; a caveat says if one would have
  * to.
  *
+ * <p><b>Fillets.</b> Where a thin wall meets a thick one the shell gives the strain of smooth
+ * walls; {@link ShellState#junctions} raises it by the notch factor of the fillet and judges it.
+ *
  * <p><b>Assumptions and limits.</b> Incompressible, isotropic, elastic; axisymmetric, so that
  * sideways squirm, polygonal dimples and wrinkles are not in the shape (a caveat says where a
  * compressed wall would wrinkle, and where equal parts no longer move alike); obstacles rigid and
