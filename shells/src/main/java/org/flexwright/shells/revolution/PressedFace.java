@@ -19,8 +19,10 @@ package org.flexwright.shells.revolution;
  *
  * <p>Against the layer of constant volume under a pressure of the wave number s/t on one face (see
  * the test of this class): its deflection is that of a plate times 1 + 0.2 s^2 + 0.0305 s^4; with B
- * the wall gives 1 + 0.2 s^2 + 0.0308 s^4, without it 1 + 0.15 s^2 + 0.0365 s^4. Domes of a wall of
- * a tenth of the radius under a ball are within 1.1 % of a continuum with B, 2.4 % without.
+ * the wall gives 1 + 0.2 s^2 + 0.0308 s^4, without it 1 + 0.15 s^2 + 0.0365 s^4.
+ *
+ * <p>Domes with a wall of a tenth of the radius under a ball are within 1.1 % of a continuum up to
+ * two walls of travel (2.4 % without B) and 1.8 % at a third of the radius.
  *
  * <p>Source: E. Reissner, J. Appl. Mech. 12 (1945) A69 (from memory); the layer computed in the
  * test.
