@@ -223,7 +223,8 @@ final class DesignBriefTest {
 
   /** The question of a solved part to its closed form; gives the responses it took. */
   @SuppressWarnings("unchecked") // the caller names the part by its lever
-  private static <P extends Part<P>> int closed(PartQuestion<?> asked, Lever<P> lever, Brief brief) {
+  private static <P extends Part<P>> int closed(
+      PartQuestion<?> asked, Lever<P> lever, Brief brief) {
     P part = ((Solved<P>) asked.frame().part()).part();
     Window<P> window =
         Question.of(part)
@@ -256,8 +257,8 @@ final class DesignBriefTest {
   void measuredKnowledgeDecidesTheNeck() throws IOException {
     Path brief = folder.resolve("learned.json");
     String learned =
-        "{\"modulus\": {\"ratio\": 1.0, \"within\": \"10 %\"},"
-            + " \"sizes\": {\"bias\": \"0.02 mm\", \"scatter\": \"0.02 mm\"},"
+        "{\"modulus\": {\"ratio\": 1.0, \"within\": \"5 %\"},"
+            + " \"sizes\": {\"bias\": \"0.01 mm\", \"scatter\": \"0.02 mm\"},"
             + " \"life\": {\"cycles\": 1e6, \"strain\": \"20 %\", \"exponent\": 4,"
             + " \"factorEitherWay\": 2}}";
     Files.writeString(brief, Briefs.with("/measured", learned));

@@ -101,7 +101,7 @@ final class MeasuredBriefTest {
             .parse(new InputSource(new StringReader(html)));
     assertThat(document.getElementsByTagName("h1").item(0).getTextContent()).contains("INVENTED");
     var plots = document.getElementsByTagName("svg");
-    assertThat(plots.getLength()).isEqualTo(4);
+    assertThat(plots.getLength()).isEqualTo(6);
     Element laws = (Element) plots.item(0);
     assertThat(laws.getElementsByTagName("circle").getLength()).isEqualTo(POINTS + 1);
     assertThat(laws.getElementsByTagName("clipPath").getLength()).isEqualTo(3);

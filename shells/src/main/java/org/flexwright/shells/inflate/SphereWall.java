@@ -5,6 +5,8 @@ import org.flexwright.law.StrainEnergy;
 /** An incompressible thick sphere in one law, in SI. */
 final class SphereWall {
 
+  private static final double NOTHING = 1e-12;
+
   private final StrainEnergy law;
   private final double inner;
   private final double outer;
@@ -31,7 +33,8 @@ final class SphereWall {
   double pressure(double bore) {
     double a3 = Math.pow(bore * inner, 3);
     double[] g = new double[3];
-    return Through.wall(
+    // halved where the curve of a law has a corner; at rest nothing but rounding is left
+    return ThickTube.through(
         radius -> {
           double grown = (radius - inner) * (radius * radius + radius * inner + inner * inner);
           double l = Math.cbrt(a3 + grown) / radius;
@@ -40,6 +43,7 @@ final class SphereWall {
           return 2.0 * (g[0] - g[2] / (l2 * l)) / (l2 * radius);
         },
         inner,
-        outer);
+        outer,
+        NOTHING * law.shearModulus());
   }
 }

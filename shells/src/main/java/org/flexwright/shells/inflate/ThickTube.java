@@ -105,8 +105,13 @@ public final class ThickTube {
           law.gradient(l, axialStretch, thin, g);
           return (g[0] - g[2] * thin / l) / (r * axialStretch);
         };
+    return through(f, inner, outer, 0.0);
+  }
+
+  /** Integral through the wall, to 1e-11 of itself or to an error that does not matter. */
+  static double through(DoubleUnaryOperator f, double inner, double outer, double floor) {
     double whole = gauss(f, inner, outer);
-    return refine(f, inner, outer, whole, Math.abs(whole) * TOLERANCE, 0);
+    return refine(f, inner, outer, whole, Math.abs(whole) * TOLERANCE + floor, 0);
   }
 
   private static double gauss(DoubleUnaryOperator f, double from, double to) {

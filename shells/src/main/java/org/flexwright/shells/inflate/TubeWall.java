@@ -9,6 +9,7 @@ final class TubeWall {
 
   private static final double STEP = 1.05;
   private static final int STEPS = 100;
+  private static final double NOTHING = 1e-12;
   private static final int ITERATIONS = 200;
 
   private final StrainEnergy law;
@@ -34,7 +35,7 @@ final class TubeWall {
     double[] g = new double[3];
     return Math.PI
         / axial
-        * Through.wall(
+        * ThickTube.through(
             radius -> {
               double l = hoop(radius, bore, axial);
               double thin = 1.0 / (l * axial);
@@ -42,20 +43,27 @@ final class TubeWall {
               return (2.0 * axial * g[1] - l * g[0] - thin * g[2]) * radius;
             },
             inner,
-            outer);
+            outer,
+            nothing());
   }
 
   /** Energy of the wall for each reference length. */
   double energy(double bore, double axial) {
     return 2.0
         * Math.PI
-        * Through.wall(
+        * ThickTube.through(
             radius -> {
               double l = hoop(radius, bore, axial);
               return law.energy(l, axial, 1.0 / (l * axial)) * radius;
             },
             inner,
-            outer);
+            outer,
+            nothing());
+  }
+
+  /** An error of a force or of an energy for each length that does not matter. */
+  private double nothing() {
+    return NOTHING * law.shearModulus() * section();
   }
 
   /** Volume of the bore for each reference length. */

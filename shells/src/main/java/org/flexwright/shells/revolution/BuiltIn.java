@@ -159,6 +159,11 @@ final class BuiltIn {
     return peak.at(elementOf[peak.element()]);
   }
 
+  /** A nearest place with the number of its element among all. */
+  Touch.Nearest numbered(Touch.Nearest nearest) {
+    return nearest.at(elementOf[nearest.element()]);
+  }
+
   /** The unknowns of the part that gives way, from those of all nodes. */
   double[] part(double[] whole) {
     double[] x = new double[3 * nodeOf.length];

@@ -2,6 +2,7 @@ package org.flexwright.shells.revolution;
 
 import java.util.Arrays;
 import java.util.List;
+import org.flexwright.quantity.Length;
 
 /**
  * The pressure of rigid obstacles on the faces of a shell, by an augmented Lagrangian at the middle
@@ -39,6 +40,16 @@ final class Contact {
 
   boolean none() {
     return obstacles.isEmpty();
+  }
+
+  /** Whether any face was pressed at the last update. */
+  boolean presses() {
+    for (double m : multiplier) {
+      if (m > 0.0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -132,6 +143,41 @@ final class Contact {
   /** The pressure between an obstacle and a face of an element, per area at rest. */
   double pressure(int obstacle, int i, int side) {
     return multiplier[(obstacle * mesh.elements() + i) * 2 + (side + 1) / 2];
+  }
+
+  /** Where the shell is nearest to an obstacle, between the elements by a parabola. */
+  Touch.Nearest nearest(int obstacle) {
+    int n = mesh.elements();
+    Touch.Nearest nearest = new Touch.Nearest(0, Length.m(Double.MAX_VALUE));
+    for (int side = 0; side < 2; side++) {
+      for (int i = 0; i < n; i++) {
+        double here = gap(obstacle, i, side);
+        if (here < nearest.gap().m()) {
+          boolean turns = i > 0 && i < n - 1;
+          double least =
+              turns ? least(i, gap(obstacle, i - 1, side), here, gap(obstacle, i + 1, side)) : here;
+          nearest = new Touch.Nearest(i, Length.m(Math.min(least, nearest.gap().m())));
+        }
+      }
+    }
+    return nearest;
+  }
+
+  private double gap(int obstacle, int i, int side) {
+    return gaps[2 * (obstacle * mesh.elements() + i) + side];
+  }
+
+  /** The least value of the parabola through three neighbours, the middle one not the largest. */
+  private double least(int i, double before, double here, double after) {
+    double back = 0.5 * (mesh.length[i - 1] + mesh.length[i]);
+    double on = 0.5 * (mesh.length[i] + mesh.length[i + 1]);
+    double slopeBack = (here - before) / back;
+    double slopeOn = (after - here) / on;
+    double bend = (slopeOn - slopeBack) / (back + on);
+    double slope = (slopeBack * on + slopeOn * back) / (back + on);
+    boolean lowest =
+        before >= here && after >= here && bend > 0.0 && bend < Double.POSITIVE_INFINITY;
+    return lowest ? here - 0.25 * slope * slope / bend : here;
   }
 
   double[] multipliers() {

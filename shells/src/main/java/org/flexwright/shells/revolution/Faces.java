@@ -18,8 +18,7 @@ final class Faces {
   Faces(ShellMesh whole, BuiltIn ends) {
     this.whole = whole;
     this.ends = ends;
-    WallSection none =
-        new WallSection(NeoHookean.of(Pressure.pa(1.0)), new Layers(ends.moving, 1));
+    WallSection none = new WallSection(NeoHookean.of(Pressure.pa(1.0)), new Layers(ends.moving, 1));
     element = new ShellElement(none, new Contact(ends.moving, List.of(), 1.0));
   }
 

@@ -12,8 +12,20 @@ import org.flexwright.law.StrainEnergy;
 import org.flexwright.run.RunControl;
 import org.flexwright.run.Termination;
 
-/** One run of a shell through its legs. Work space; not thread-safe. */
-final class Journey {
+/**
+ * A run of a shell that is driven leg by leg: the state found says where to go next. For legs known
+ * beforehand use {@link RevolvedShell#run(StrainEnergy, Drive...)}.
+ *
+ * <p>The wall is elastic and the obstacles have no friction, so a leg may lead back, and a leg that
+ * failed leaves the last state found, from which another may start. A pressure leg that ended at a
+ * limit point stands there.
+ *
+ * <p>JShell: {@code RevolvedShell.of(Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(30)).wall(
+ * mm(1))).journey(NeoHookean.of(mpa(1))).go(Drive.pressure(kpa(20)), RunControl.none())}
+ *
+ * <p>Work space; not thread-safe.
+ */
+public final class Journey {
 
   private static final int PUT_ON = 10; // steps for the standing loads
   private static final String NAME = "shell of revolution";
@@ -42,6 +54,8 @@ final class Journey {
   private boolean axiallyHeld = true;
   private double push; // dead force on the last end while it is not held
   private double pressure;
+  private int number;
+  private Termination end = Termination.completed();
 
   Journey(
       ShellMesh mesh, End first, End last, int layers, StrainEnergy law, List<Obstacle> obstacles) {
@@ -63,6 +77,7 @@ final class Journey {
     rest = solver.x[top];
     double down = Math.signum(mesh.height[0] - mesh.height[mesh.nodes() - 1]);
     towards = down == 0.0 ? -1.0 : down;
+    record(new Control.Load());
   }
 
   /**
@@ -130,11 +145,6 @@ final class Journey {
     return List.copyOf(legEnds);
   }
 
-  /** Notes the state of rest. */
-  void start() {
-    record(new Control.Load());
-  }
-
   /**
    * Goes to the end of a leg straight from a guess.
    *
@@ -160,19 +170,46 @@ final class Journey {
   }
 
   ShellPath run(List<Drive> legs, RunControl run) {
-    Termination end = Termination.completed();
-    start();
-    if (loaded) {
-      end = load(run);
-    }
     for (int i = 0; i < legs.size() && end.complete(); i++) {
-      end = leg(i, legs.get(i), run);
+      go(legs.get(i), run);
     }
-    return path(end);
+    return path();
   }
 
-  /** The path so far. */
-  ShellPath path(Termination end) {
+  /**
+   * Drives one leg on from the last state.
+   *
+   * @param leg the leg
+   * @param run progress and stop request
+   * @return how the leg ended
+   */
+  public Termination go(Drive leg, RunControl run) {
+    if (loaded) {
+      loaded = false;
+      end = load(run);
+      if (!end.complete()) {
+        return end;
+      }
+    }
+    end = leg(number++, leg, run);
+    return end;
+  }
+
+  /**
+   * The state the shell is in.
+   *
+   * @return the last state found, that of rest at the start
+   */
+  public ShellState last() {
+    return states.get(states.size() - 1);
+  }
+
+  /**
+   * The way so far.
+   *
+   * @return all states found, with the ending of the last leg
+   */
+  public ShellPath path() {
     return new ShellPath(states, limits, end, List.copyOf(caveats()));
   }
 
@@ -191,18 +228,18 @@ final class Journey {
     return told(end);
   }
 
-  private Termination leg(int number, Drive leg, RunControl run) {
+  private Termination leg(int at, Drive leg, RunControl run) {
     Control control = prepare(leg);
     if (!solver.evaluate()) {
-      return new Termination(Termination.Kind.NOT_CONVERGED, "the start of leg " + (number + 1));
+      return new Termination(Termination.Kind.NOT_CONVERGED, "the start of leg " + (at + 1));
     }
     PathFollower follower = new PathFollower(solver, () -> record(control));
     Termination end = follower.follow(control, target(leg), leg.steps(), NAME, run);
     for (PathFollower.LimitPoint p : follower.limits()) {
       double load = signed(leg, p.factor());
-      double at = driven(leg, p.value());
-      limits.add(new ShellPath.Limit(p.kind(), number, load, at));
-      forks.see(p, Forks.value(leg.what(), at) + " of leg " + (number + 1));
+      double value = driven(leg, p.value());
+      limits.add(new ShellPath.Limit(p.kind(), at, load, value));
+      forks.see(p, Forks.value(leg.what(), value) + " of leg " + (at + 1));
     }
     settle(leg);
     if (end.complete()) {
@@ -290,8 +327,9 @@ final class Journey {
             solver.pressure(),
             model.volume - empty,
             model.energy(solver.x),
-            ends.numbered(strains.peak(solver.x)),
-            strains.touches(solver.x, model.contact),
+            ends.numbered(strains.peak(solver.x, false)),
+            ends.numbered(strains.peak(solver.x, true)),
+            strains.touches(solver.x, model.contact, ends),
             strains.touches(solver.x, model.self),
             solver.stable(control),
             profile,

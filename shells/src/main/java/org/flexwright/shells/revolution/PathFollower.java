@@ -209,13 +209,18 @@ final class PathFollower {
     }
     extrapolate(step);
     if (solver.solve(control, next)
-        && solver.distance(now) <= most
-        && (!fed || smooth(control, step, ways))) {
+        && (pressed(control)
+            || (solver.distance(now) <= most && (!fed || smooth(control, step, ways))))) {
       keep(step);
       return true;
     }
     restore();
     return false;
+  }
+
+  /** Whether a held volume presses on something, where a path may bend sharply and stays put. */
+  private boolean pressed(Control control) {
+    return control instanceof Control.Volume && solver.model().presses();
   }
 
   private boolean smooth(Control control, double step, int ways) {

@@ -10,7 +10,6 @@ import org.flexwright.law.StrainEnergy;
 import org.flexwright.quantity.Length;
 import org.flexwright.response.Lever;
 import org.flexwright.run.RunControl;
-import org.flexwright.run.Termination;
 
 /**
  * A shell made ready to be asked for many walls, as by a slider or a search: the ends of its legs,
@@ -103,7 +102,7 @@ public final class PreparedShell {
         double share = (value.m() - from) / (wall(below + 1) - from);
         Journey journey = here.journey(law);
         if (between(journey, low, high, share)) {
-          return journey.path(Termination.completed());
+          return journey.path();
         }
       }
     }
@@ -131,7 +130,6 @@ public final class PreparedShell {
     if (!Carried.alike(low.mesh(), mesh) || !Carried.alike(high.mesh(), mesh)) {
       return false;
     }
-    journey.start();
     double[] start = new double[3 * mesh.nodes()];
     for (int i = 0; i < legs.size(); i++) {
       LegEnd a = low.ends().get(i);

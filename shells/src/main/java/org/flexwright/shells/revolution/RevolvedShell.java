@@ -160,6 +160,16 @@ public final class RevolvedShell {
   }
 
   /**
+   * A journey whose legs are chosen on the way, from the states found.
+   *
+   * @param law the law of its material
+   * @return the journey, at rest
+   */
+  public Journey journey(StrainEnergy law) {
+    return new Journey(mesh, first, last, LAYERS, law, obstacles).under(loads, meridian.pieces());
+  }
+
+  /**
    * The same without watching it.
    *
    * @param law the law of its material
@@ -192,10 +202,6 @@ public final class RevolvedShell {
    */
   public PreparedShell prepare(Lever<Meridian> lever, StrainEnergy law, Drive... legs) {
     return new PreparedShell(this, lever, law, List.of(legs));
-  }
-
-  Journey journey(StrainEnergy law) {
-    return new Journey(mesh, first, last, LAYERS, law, obstacles).under(loads, meridian.pieces());
   }
 
   List<Obstacle> obstacles() {

@@ -96,9 +96,14 @@ final class ShellModel {
     return sum;
   }
 
-  /** Whether anything presses in the present state. */
+  /** Whether anything may press in the present state. */
   boolean touches() {
     return self.presses() || !contact.none();
+  }
+
+  /** Whether something presses: touching bends a path sharply. */
+  boolean presses() {
+    return self.presses() || contact.presses();
   }
 
   /** Holds unknowns and factors the tangent; gives whether that could be done. */

@@ -24,7 +24,8 @@ public final class ShellState {
   private final double pressure;
   private final double volume;
   private final double energy;
-  private final Peak peak;
+  private final Peak along;
+  private final Peak around;
   private final List<Touch> touches;
   private final Optional<SelfTouch> self;
   private final boolean stable;
@@ -38,7 +39,8 @@ public final class ShellState {
       double pressure,
       double volume,
       double energy,
-      Peak peak,
+      Peak along,
+      Peak around,
       List<Touch> touches,
       Optional<SelfTouch> self,
       boolean stable,
@@ -52,7 +54,8 @@ public final class ShellState {
     this.pressure = pressure;
     this.volume = volume;
     this.energy = energy;
-    this.peak = peak;
+    this.along = along;
+    this.around = around;
     this.touches = List.copyOf(touches);
     this.self = self;
     this.stable = stable;
@@ -141,7 +144,17 @@ public final class ShellState {
    * @return the peak
    */
   public Peak peak() {
-    return peak;
+    return around.strain() > along.strain() ? around : along;
+  }
+
+  /**
+   * The largest tensile strain that runs one way, for a print that is weaker across its layers.
+   *
+   * @param hoop around the axis, otherwise along the meridian
+   * @return the peak, of no strain at the first element if there is no tension
+   */
+  public Peak peak(boolean hoop) {
+    return hoop ? around : along;
   }
 
   /**
@@ -239,7 +252,7 @@ public final class ShellState {
         + ", pressure "
         + pressure()
         + ", peak strain "
-        + Text.percent(peak.strain)
+        + Text.percent(peak().strain)
         + (stable ? "" : ", unstable");
   }
 }

@@ -50,8 +50,14 @@ final class Anchors<P extends Part<P>> {
   private record Asked(Object part, StrainEnergy law, LoadCase load) {}
 
   private record Spanned(
-      Object part, StrainEnergy law, double times, double poisson, LoadCase load, double low,
-      double high, int points) {}
+      Object part,
+      StrainEnergy law,
+      double times,
+      double poisson,
+      LoadCase load,
+      double low,
+      double high,
+      int points) {}
 
   /** What the engine finds of a part, in this grade. */
   Solution solution(P part, Response closed) {

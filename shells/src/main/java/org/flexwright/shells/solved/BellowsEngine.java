@@ -13,8 +13,8 @@ import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
 import org.flexwright.run.RunControl;
 import org.flexwright.shells.bellows.Bellows;
-import org.flexwright.shells.revolution.Drive;
 import org.flexwright.shells.revolution.DrawnFace;
+import org.flexwright.shells.revolution.Drive;
 import org.flexwright.shells.revolution.End;
 import org.flexwright.shells.revolution.Meridian;
 import org.flexwright.shells.revolution.RevolvedShell;
@@ -113,8 +113,7 @@ final class BellowsEngine implements Engine<Bellows> {
     double end = half(load);
     for (ShellState s : path.states()) {
       most = Math.max(most, s.peak().strain());
-      if (reached < STATIONS.length
-          && Math.abs(s.travel().m() / end - STATIONS[reached]) < NEAR) {
+      if (reached < STATIONS.length && Math.abs(s.travel().m() / end - STATIONS[reached]) < NEAR) {
         loads[reached] = s.force().newtons();
         strains[reached++] = most;
       }

@@ -133,9 +133,7 @@ final class SleeveEngine implements Engine<Sleeve> {
   private static RevolvedShell shell(Sleeve s) {
     Length radius = s.outside().times(0.5);
     return RevolvedShell.of(
-            Meridian.from(radius, Length.m(0.0))
-                .lineTo(radius, s.span().times(0.5))
-                .wall(s.wall()))
+            Meridian.from(radius, Length.m(0.0)).lineTo(radius, s.span().times(0.5)).wall(s.wall()))
         .last(End.GUIDED)
         .against(Obstacle.bore(s.bore().diameter().times(0.5)));
   }
@@ -149,8 +147,7 @@ final class SleeveEngine implements Engine<Sleeve> {
     if (!path.termination().complete()) {
       return Solution.none(path.termination());
     }
-    List<ShellState> touching =
-        path.states().stream().filter(x -> normal(x) > 0.0).toList();
+    List<ShellState> touching = path.states().stream().filter(x -> normal(x) > 0.0).toList();
     if (touching.isEmpty() || normal(path.last()) < half) {
       return Solution.none(
           new Termination(
@@ -184,8 +181,7 @@ final class SleeveEngine implements Engine<Sleeve> {
 
   /** What is left of the gap where the wall comes nearest to the bore. */
   private static double gap(RevolvedShell shell, ShellState s, double bore) {
-    return bore
-        - shell.wall(s).stream().mapToDouble(a -> a.outerRadius().m()).max().orElse(bore);
+    return bore - shell.wall(s).stream().mapToDouble(a -> a.outerRadius().m()).max().orElse(bore);
   }
 
   private static Solution solution(Sleeve s, RevolvedShell shell, ShellPath path, double half) {
@@ -234,10 +230,7 @@ final class SleeveEngine implements Engine<Sleeve> {
       double[] ys = near.stream().mapToDouble(r -> r[column]).toArray();
       PolynomialFunction f =
           new PolynomialFunction(new PolynomialFunctionLagrangeForm(xs, ys).getCoefficients());
-      out[k - 1] =
-          order == 0
-              ? f.value(x / unit)
-              : f.polynomialDerivative().value(x / unit) / unit;
+      out[k - 1] = order == 0 ? f.value(x / unit) : f.polynomialDerivative().value(x / unit) / unit;
     }
     return out;
   }
@@ -247,7 +240,8 @@ final class SleeveEngine implements Engine<Sleeve> {
       Sleeve s, StrainEnergy law, LoadCase load, double found, RunControl run) {
     RevolvedShell shell = shell(s);
     ShellPath path =
-        shell.run(law, run, pressure(BEFORE_TOUCH * found, FREE_STEPS), pressure(found, FREE_STEPS));
+        shell.run(
+            law, run, pressure(BEFORE_TOUCH * found, FREE_STEPS), pressure(found, FREE_STEPS));
     return new Pictured(shell, path);
   }
 }

@@ -30,26 +30,26 @@ import org.flexwright.shells.revolution.ShellState;
  *
  * <p>Formula: load = closed form times r(ln t), r the ratio of engine and closed form at a few
  * Chebyshev points of the wall, interpolated as ln r by the polynomial through them; along each
- * other lever straight through the part beside, e^(1/4) away on that side (of the gap for the outside
- * of a sleeve), and no further than e^(1/2). The same for the largest strain and for the share of the
- * load that follows the modulus. Symbols: t wall (m).
+ * other lever straight through the part beside, e^(1/4) away on that side (of the gap for the
+ * outside of a sleeve), and no further than e^(1/2). The same for the largest strain and for the
+ * share of the load that follows the modulus. Symbols: t wall (m).
  *
  * <p>A question tells the part its range of walls ({@link #prepared}); until then it is ready from
  * 0.8 to 1.25 of the wall it was made with. Four runs serve a range of up to 1 to 7. A wall outside
  * is run by itself, with the exponents of the closed form. What was found is kept with the part and
  * all parts made from it by levers; the answers do not depend on the order of questions.
  *
- * <p>Range and band. Bellows, pushed, the outermost roots held by flanges: wall to 0.15 of the depth
- * and 0.1 of the mean radius, until flanks touch; load 0.99 to 1.005, strain 0.95 to 1.05. Sleeve:
- * wall to 0.12 of the radius; pressure 0.985 to 1.015, strain 0.8 to 1.2 since a fillet at the ends
- * lowers it and a notch raises it. Each band is widened by the error of the interpolation: the last
- * coefficients of the Chebyshev series (three times that for the strain, whose place may change) and
- * a quarter of the move along other levers. The material counts as incompressible.
+ * <p>Range and band. Bellows, pushed, the outermost roots held by flanges: wall to 0.15 of the
+ * depth and 0.1 of the mean radius, until flanks touch; load 0.99 to 1.005, strain 0.95 to 1.05.
+ * Sleeve: wall to 0.12 of the radius; pressure 0.985 to 1.015, strain 0.8 to 1.2 since a fillet at
+ * the ends lowers it and a notch raises it. Each band is widened by the error of the interpolation:
+ * the last coefficients of the Chebyshev series (three times that for the strain, whose place may
+ * change) and a quarter of the move along other levers. The material counts as incompressible.
  *
  * <p>Caveats: where engine and closed form lie further apart than the closed form's band, with both
- * figures; where a lever lies beyond e^(1/2); where a run ends early, with the reason and the figures of its last state; where the
- * engine has none at all, that those of the closed form are given, and why. The largest strain is
- * across the layers or in them by where the engine finds it.
+ * figures; where a lever lies beyond e^(1/2); where a run ends early, with the reason and the
+ * figures of its last state; where the engine has none at all, that those of the closed form are
+ * given, and why. The largest strain is across the layers or in them by where the engine finds it.
  *
  * <p>Source: derived; see the package of shells of revolution. Immutable and thread-safe.
  *
@@ -197,8 +197,7 @@ public final class Solved<P extends Part<P>> implements Part<Solved<P>> {
     }
     double[] row = anchors.row(found, closed);
     double[] still = new double[row.length];
-    return corrected.by(
-        Ratios.of(row, still, still, found.hoop(), found.caveats()), found.end());
+    return corrected.by(Ratios.of(row, still, still, found.hoop(), found.caveats()), found.end());
   }
 
   /**
@@ -263,8 +262,7 @@ public final class Solved<P extends Part<P>> implements Part<Solved<P>> {
    */
   public Shapes shapes(Grade grade, LoadCase load, RunControl run) {
     Response found = respond(grade, load, run);
-    Engine.Pictured of =
-        engine.pictured(part, grade.law(), load, found.load().nominal(), run);
+    Engine.Pictured of = engine.pictured(part, grade.law(), load, found.load().nominal(), run);
     List<ShellState> states = of.path().states();
     return new Shapes(
         whole(of.shell().wall(states.get(0))),

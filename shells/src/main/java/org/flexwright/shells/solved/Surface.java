@@ -26,8 +26,7 @@ final class Surface {
   private final boolean[] hoop;
   private final List<List<Caveat>> caveats;
 
-  Surface(
-      double low, double high, double[][] rows, boolean[] hoop, List<List<Caveat>> caveats) {
+  Surface(double low, double high, double[][] rows, boolean[] hoop, List<List<Caveat>> caveats) {
     nodes = nodes(low, high, rows.length);
     middle = 0.5 * (low + high);
     half = 0.5 * (high - low);

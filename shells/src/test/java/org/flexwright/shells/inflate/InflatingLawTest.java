@@ -2,6 +2,7 @@ package org.flexwright.shells.inflate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
@@ -9,6 +10,7 @@ import org.flexwright.InvalidInputException;
 import org.flexwright.evidence.Caveat;
 import org.flexwright.grade.Grade;
 import org.flexwright.law.Deformation;
+import org.flexwright.law.StrainEnergy;
 import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.law.classical.Ogden;
@@ -17,6 +19,7 @@ import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.response.LoadCase;
 import org.flexwright.response.Part;
+import org.flexwright.shells.Grades;
 import org.junit.jupiter.api.Test;
 
 final class InflatingLawTest {
@@ -60,5 +63,34 @@ final class InflatingLawTest {
   void aLawThatLocksInTensionFirstIsInflated() {
     Grade gent = Grade.ofLaw("g", Gent.of(Pressure.mpa(0.3), 10));
     assertThat(said(BALLOON, gent, Length.mm(20))).isEmpty();
+  }
+
+  /** A law of a curve has corners; the middles of twenty thousand shells do not care. */
+  @Test
+  void aLawWithCornersIsIntegratedToSevenDigits() {
+    StrainEnergy law = Grades.polyurethane().law();
+    for (double inner : new double[] {8.0, 5.0, 1.0}) {
+      for (double bore : new double[] {1.05, 1.5, 2.5}) {
+        double sphere = 0.0;
+        double force = 0.0;
+        double[] g = new double[3];
+        int n = 20_000;
+        double layer = (10.0 - inner) / n;
+        for (int i = 0; i < n; i++) {
+          double r = inner + (i + 0.5) * layer;
+          double a = bore * inner;
+          double l = Math.cbrt(a * a * a + r * r * r - inner * inner * inner) / r;
+          law.gradient(l, l, 1.0 / (l * l), g);
+          sphere += 2.0 * (g[0] - g[2] / (l * l * l)) / (l * l * r) * layer;
+          double h = Math.sqrt(a * a + (r * r - inner * inner) / 1.2) / r;
+          law.gradient(h, 1.2, 1.0 / (1.2 * h), g);
+          force += Math.PI / 1.2 * (2.4 * g[1] - h * g[0] - g[2] / (1.2 * h)) * r * layer;
+        }
+        double p = new SphereWall(law, inner, 10.0).pressure(bore);
+        assertThat(p).isCloseTo(sphere, within(1e-7 * sphere));
+        double f = new TubeWall(law, inner, 10.0).force(bore, 1.2);
+        assertThat(f).isCloseTo(force, within(1e-7 * Math.abs(force)));
+      }
+    }
   }
 }

@@ -13,6 +13,8 @@ import org.flexwright.law.classical.Gent;
 import org.flexwright.law.classical.MooneyRivlin;
 import org.flexwright.law.classical.NeoHookean;
 import org.flexwright.law.classical.Ogden;
+import org.flexwright.quantity.Force;
+import org.flexwright.quantity.Length;
 import org.flexwright.quantity.Pressure;
 import org.flexwright.run.Progress;
 import org.flexwright.run.RunControl;
@@ -38,6 +40,9 @@ final class RandomRuns {
 
   /** The most Newton steps of one leg, over the steps asked for. */
   double dearest;
+
+  /** States in which the shell presses on an obstacle, and on itself. */
+  final int[] touching = new int[2];
 
   /** Runs by how they ended. */
   final int[] ends = new int[Termination.Kind.values().length];
@@ -165,6 +170,39 @@ final class RandomRuns {
     return new Drive(what, target, 1 + random.nextInt(12));
   }
 
+  /**
+   * Bores, plates and balls that are clear of the shell at rest, near it or far off; often none.
+   */
+  private List<Obstacle> obstacles(ShellMesh mesh) {
+    List<Obstacle> all = new ArrayList<>();
+    double out = 0.0;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < mesh.nodes(); i++) {
+      double wall = mesh.sections[Math.min(i, mesh.elements() - 1)].thickness();
+      out = Math.max(out, mesh.radius[i] + wall);
+      low = Math.min(low, mesh.height[i] - wall);
+      high = Math.max(high, mesh.height[i] + wall);
+    }
+    double off = Math.abs(wide(1e-3, 1.0)) * mesh.size();
+    double ball = between(0.1, 3.0) * mesh.size();
+    switch (random.nextInt(10)) {
+      case 0 -> all.add(Obstacle.bore(Length.m(out + off)));
+      case 1 -> all.add(Obstacle.plateAbove(Length.m(high + off)));
+      case 2 -> all.add(Obstacle.plateBelow(Length.m(low - off)));
+      case 3 -> all.add(Obstacle.ball(Length.m(ball), Length.m(high + off + ball)));
+      case 4 -> {
+        all.add(Obstacle.bore(Length.m(out + off)));
+        all.add(Obstacle.plateBelow(Length.m(low - off)));
+        all.add(Obstacle.ball(Length.m(ball), Length.m(high + off + ball)));
+      }
+      default -> {
+        // free
+      }
+    }
+    return all;
+  }
+
   private <T> T any(T[] of) {
     return of[random.nextInt(of.length)];
   }
@@ -177,7 +215,7 @@ final class RandomRuns {
     }
     Counted law = new Counted(LAWS.get(random.nextInt(LAWS.size())));
     Journey journey =
-        new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law, List.of());
+        new Journey(mesh, any(End.values()), any(End.values()), LAYERS, law, obstacles(mesh));
     List<Drive> legs = new ArrayList<>();
     int steps = 0;
     for (int i = 1 + random.nextInt(3); i > 0; i--) {
@@ -197,6 +235,8 @@ final class RandomRuns {
     assertThat(path.states()).as(what).isNotEmpty();
     for (ShellState s : path.states()) {
       check(s, mesh.size(), what);
+      touching[0] += s.touches().stream().anyMatch(t -> t.length().m() > 0.0) ? 1 : 0;
+      touching[1] += s.self().isPresent() ? 1 : 0;
     }
     for (ShellPath.Limit l : path.limits()) {
       assertThat(l.load()).as(what).isFinite();
@@ -225,6 +265,17 @@ final class RandomRuns {
     assertThat(s.volume().m3()).as(what).isFinite();
     assertThat(s.energy().joules()).as(what).isFinite();
     assertThat(s.peak().strain()).as(what).isFinite();
+    for (Touch t : s.touches()) {
+      check(t.length(), t.mean(), t.peak(), t.normal(), what);
+    }
+    s.self().ifPresent(t -> check(t.length(), t.mean(), t.peak(), t.normal(), what));
+  }
+
+  private static void check(Length length, Pressure mean, Pressure peak, Force all, String what) {
+    assertThat(length.m()).as(what).isFinite().isNotNegative();
+    assertThat(mean.pa()).as(what).isFinite().isNotNegative();
+    assertThat(peak.pa()).as(what).isFinite().isNotNegative();
+    assertThat(all.newtons()).as(what).isFinite().isNotNegative();
   }
 
   /** No state bears more than was asked for, and none pushes the other way. */

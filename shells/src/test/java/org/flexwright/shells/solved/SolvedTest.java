@@ -25,8 +25,8 @@ import org.flexwright.shells.Grades;
 import org.flexwright.shells.bellows.Bellows;
 import org.flexwright.shells.inflate.Bore;
 import org.flexwright.shells.inflate.Sleeve;
-import org.flexwright.shells.revolution.Drive;
 import org.flexwright.shells.revolution.DrawnFace;
+import org.flexwright.shells.revolution.Drive;
 import org.flexwright.shells.revolution.Meridian;
 import org.flexwright.shells.revolution.Obstacle;
 import org.flexwright.shells.revolution.RevolvedShell;
@@ -113,8 +113,7 @@ final class SolvedTest {
   })
   void sleevesHoldTheForceAtTheirPressure(double t, double outside, double span, int service) {
     Solved<Sleeve> moved =
-        Solved.by(Sleeve.SPAN)
-            .set(Solved.by(Sleeve.OUTSIDE).set(FINGERS, mm(outside)), mm(span));
+        Solved.by(Sleeve.SPAN).set(Solved.by(Sleeve.OUTSIDE).set(FINGERS, mm(outside)), mm(span));
     Solved<Sleeve> nominal = Solved.by(Sleeve.WALL).set(moved, mm(t));
     Solved<Sleeve> part = service == 0 ? nominal : nominal.serviceExtremes().get(service - 1);
     Response found = part.respond(GRADE, FIVE);
@@ -137,7 +136,8 @@ final class SolvedTest {
     assertThat(path.states().get(4).touches().get(0).normal().newtons()).isPositive();
     ShellState held = path.last();
     double holds = held.touches().get(0).holds(s.bore().friction()).newtons();
-    // 2e-3: between the states of a run; the pressure is off by the force that is missing times dp/dF, which is the offset over F
+    // 2e-3: between the states of a run; the pressure is off by the force that is missing times
+    // dp/dF, which is the offset over F
     double off = (holds / 5.0 - 1.0) * found.load().offset() / need;
     assertThat(Math.abs(off)).isLessThan(Math.log(found.load().modelHigh() / 1.015) + 2e-3);
     assertThat(found.strain().nominal() / held.peak().strain()).isCloseTo(1.0, within(0.04));
@@ -159,7 +159,8 @@ final class SolvedTest {
   void farTravelLeavesItAndSaysSo() {
     Response far = neck(0.3, 8, 14, 15).respond(GRADE, SIX);
     assertThat(far.caveats())
-        .anyMatch(c -> c.message().contains("of the closed form's, 1.0") && c.message().contains("N"))
+        .anyMatch(
+            c -> c.message().contains("of the closed form's, 1.0") && c.message().contains("N"))
         .anyMatch(c -> c.message().contains("outside its band of 0.92 to 1.05"));
     assertThat(far.sources()).contains(Solved.ENGINE);
     assertThat(NECKS.compare(GRADE, SIX).toString())
@@ -209,7 +210,8 @@ final class SolvedTest {
     assertThat(reports[0]).isLessThan(24);
     Response whole = part.respond(GRADE, SIX);
     assertThat(whole.termination().complete()).isTrue();
-    assertThat(whole.load().nominal()).isEqualTo(Solved.of(NECK).respond(GRADE, SIX).load().nominal());
+    assertThat(whole.load().nominal())
+        .isEqualTo(Solved.of(NECK).respond(GRADE, SIX).load().nominal());
   }
 
   @Test

@@ -50,8 +50,7 @@ public record OnEngine(List<Row> rows, Length size, LoadCase load, Solved.Shapes
     }
     Length size = window.best().map(Candidate::size).orElse(rows.get(rows.size() - 1).size());
     return question.lever().set(question.part(), size) instanceof Solved<?> drawn
-        ? Optional.of(
-            new OnEngine(rows, size, load, drawn.shapes(grade, load, RunControl.none())))
+        ? Optional.of(new OnEngine(rows, size, load, drawn.shapes(grade, load, RunControl.none())))
         : Optional.empty();
   }
 

@@ -7,8 +7,8 @@ import org.flexwright.shells.inflate.Sleeve;
 import org.flexwright.shells.solved.Solved;
 
 /**
- * Reads a sleeve that is inflated in a bore, to be solved by the engine; its wall is in question, its
- * outside stays.
+ * Reads a sleeve that is inflated in a bore, to be solved by the engine; its wall is in question,
+ * its outside stays.
  */
 final class SleeveReader {
 

@@ -51,11 +51,7 @@ final class CsvReport {
   }
 
   private static List<String> row(
-      String target,
-      String label,
-      Channel channel,
-      Candidate c,
-      Optional<Solved.Comparison> both) {
+      String target, String label, Channel channel, Candidate c, Optional<Solved.Comparison> both) {
     double factor = channel.shownFactor();
     return List.of(
         target,

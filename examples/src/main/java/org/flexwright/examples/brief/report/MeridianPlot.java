@@ -96,8 +96,7 @@ final class MeridianPlot {
   private String description() {
     List<RevolvedShell.Across> rest = engine.shapes().rest();
     List<RevolvedShell.Across> loaded = engine.shapes().loaded();
-    String bore =
-        engine.shapes().bore().map(b -> "; the bore has a radius of " + b).orElse("");
+    String bore = engine.shapes().bore().map(b -> "; the bore has a radius of " + b).orElse("");
     return "Half section of the wall along its axis. At rest it is "
         + figures(rest)
         + "; loaded "
