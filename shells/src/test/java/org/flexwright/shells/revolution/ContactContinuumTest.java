@@ -62,8 +62,7 @@ final class ContactContinuumTest {
   /** Force of a ball, or of a plate if its radius is 0, on the pole of a dome built in below. */
   private static double dome(double opening, double wall, double ball, double travel, int n) {
     ShellMesh mesh =
-        BuiltIn.of(
-                Meshes.zone(RADIUS, 0.0, opening, 1.3, wall, n), End.GUIDED, End.BUILT_IN)
+        BuiltIn.of(Meshes.zone(RADIUS, 0.0, opening, 1.3, wall, n), End.GUIDED, End.BUILT_IN)
             .moving;
     int q = 3 * mesh.nodes();
     double pole = -RADIUS - 0.5 * wall;
