@@ -67,7 +67,7 @@ final class FacePoint {
     cosShear = Math.cos(shear);
     sinShear = Math.sin(shear);
     e = stretch * cosShear;
-    wall.face(rest, restDepth, e, k, middle, sin);
+    PressedFace.at(wall, rest, restDepth, e, k, middle, sin);
     depth = wall.depth;
     r = middle - depth * sin;
     z = 0.5 * (x[n + 1] + x[n + 4]) + depth * cos;

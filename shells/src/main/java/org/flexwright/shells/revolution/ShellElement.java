@@ -203,7 +203,7 @@ final class ShellElement {
     all[6] = mesh.angle[i] + 0.5 * (x[3 * i + 2] + x[3 * i + 5]);
     WallSection.Section rest = mesh.sections[i];
     for (int side = -1; side <= 1; side += 2) {
-      wall.face(rest, 0.5 * side * rest.thickness(), e, k, r, q);
+      PressedFace.at(wall, rest, 0.5 * side * rest.thickness(), e, k, r, q);
       touching += scale * contact.add(i, side, wall, all, first, second);
     }
     return true;

@@ -28,8 +28,9 @@
  * compressed wall would wrinkle, and where equal parts no longer move alike); obstacles rigid and
  * without friction. Faces of one shell press on each other without friction where they lie two
  * walls or more apart along the meridian; a path says where they first touch. The director stays
- * straight: up to a wall of a tenth of the radius that costs half a per cent on bellows and tubes,
- * one on sleeves between solid ends, 1.7 on clamped discs and domes, three beside a boss of three
+ * straight: up to a wall of a tenth of the radius that costs half a per cent on bellows and tubes
+ * (0.8 where the wall is 0.8 of a convolution's round), one on sleeves between solid ends, 1.7 on
+ * clamped discs and domes, 1.8 on domes under a ball or a plate, three beside a boss of three
  * walls.
  *
  * <p><b>Example.</b> A bellows between rigid ends, pushed by 4 mm and then inflated:
