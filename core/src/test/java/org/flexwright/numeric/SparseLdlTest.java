@@ -31,7 +31,18 @@ final class SparseLdlTest {
   private static final RunControl RUN = RunControl.none();
 
   /** A mesh: nodes with places, pairs. */
-  private record Mesh(int nodes, int[] from, int[] to, double[] at) {
+  private static final class Mesh {
+    final int nodes;
+    final int[] from;
+    final int[] to;
+    final double[] at;
+
+    Mesh(int nodes, int[] from, int[] to, double[] at) {
+      this.nodes = nodes;
+      this.from = from;
+      this.to = to;
+      this.at = at;
+    }
 
     BlockPattern pattern(int size) {
       return BlockPattern.of(nodes, size, from, to);
@@ -222,7 +233,7 @@ final class SparseLdlTest {
   void threadsChangeNoDigit() {
     Mesh mesh = grid(10, 10, 5);
     BlockMatrix matrix = random(mesh, 6, -1.0, 5L);
-    double[] one = new Random(3).doubles(6 * mesh.nodes).toArray();
+    double[] one = new Random(3).doubles(6L * mesh.nodes).toArray();
     double[] two = one.clone();
     SparseLdl ldl = SparseLdl.of(matrix.pattern(), mesh.at, RUN);
     assertThat(ldl.factor(matrix, RUN)).isTrue();
