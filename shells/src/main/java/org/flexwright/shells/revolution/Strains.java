@@ -58,7 +58,8 @@ final class Strains {
     if (starts == ends || n == 1) {
       return -1;
     }
-    return starts ? i + 1 : i - 1;
+    int next = starts ? i + 1 : i - 1;
+    return next < n ? next : -1; // alone between a rigid stretch and the axis
   }
 
   private double strain(double[] x, int i, int side, int way) {
