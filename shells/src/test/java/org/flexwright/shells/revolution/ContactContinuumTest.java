@@ -128,7 +128,10 @@ final class ContactContinuumTest {
     Obstacle by = Obstacle.bore(Length.m(RADIUS + 0.5 * wall + gap));
     ShellSolver s = inflated(mesh, List.of(by));
     Runs.reach(s, new Control.Load(), pressure, 6);
-    Touch touch = new Strains(mesh).touches(s.x, s.model().contact).get(0);
+    Touch touch =
+        new Strains(mesh)
+            .touches(s.x, s.model().contact, BuiltIn.of(mesh, End.FREE, End.FREE))
+            .get(0);
     return 2.0 * touch.normal().newtons();
   }
 
