@@ -7,8 +7,8 @@ package org.flexwright.shells.revolution;
  * <p>Formula: 1 + exp(a + n x + g x^2)/(1 + (c q^w/h)^k)^m, x = ln q. Symbols: q fillet radius over
  * the thin wall, h = (thick - thin)/thin, the others constants of the kind of load and of step. It
  * sums up plane finite elements of nine nodes at 72 shapes a kind, thin over thick 0.05 to 0.9, q
- * 0.1 to 2, converged to 0.3 % where checked, and misses them by 2 % at most. In plane bodies the stress does not
- * depend on Poisson's ratio (Michell 1899), so it holds at constant volume.
+ * 0.1 to 2, converged to 0.3 % where checked, and misses them by 2 % at most. In plane bodies the
+ * stress does not depend on Poisson's ratio (Michell 1899), so it holds at constant volume.
  *
  * @param a size
  * @param n slope over ln q

@@ -55,11 +55,11 @@ final class Strains {
     int n = mesh.elements();
     boolean starts = i == 0 ? mesh.radius[0] > 0.0 : mesh.rigid[i - 1];
     boolean ends = i == n - 1 ? mesh.radius[n] > 0.0 : mesh.rigid[i + 1];
-    if (starts == ends || n == 1) {
+    if (starts == ends) {
       return -1;
     }
     int next = starts ? i + 1 : i - 1;
-    return next < n ? next : -1; // alone between a rigid stretch and the axis
+    return next < 0 || next >= n || mesh.rigid[next] ? -1 : next;
   }
 
   private double strain(double[] x, int i, int side, int way) {

@@ -128,12 +128,11 @@ final class ContactContinuumTest {
     Obstacle by = Obstacle.bore(Length.m(RADIUS + 0.5 * wall + gap));
     ShellSolver s = inflated(mesh, List.of(by));
     Runs.reach(s, new Control.Load(), pressure, 6);
-    double force = 0.0; // of half the sleeve
-    for (int i = 0; i < mesh.elements(); i++) {
-      double area = 2.0 * Math.PI * mesh.length[i] * mesh.sections[i].radius(); // at rest
-      force += area * s.model().contact.pressure(0, i, -1);
-    }
-    return 2.0 * force;
+    Touch touch =
+        new Strains(mesh)
+            .touches(s.x, s.model().contact, BuiltIn.of(mesh, End.FREE, End.FREE))
+            .get(0);
+    return 2.0 * touch.normal().newtons();
   }
 
   @Test
