@@ -38,6 +38,8 @@ final class JavadocLinesTest {
               + " List.of(TestCurve.at(1.2, mpa(0.2)), TestCurve.at(1.6, mpa(0.4)),"
               + " TestCurve.at(2.2, mpa(0.6)))));",
           "var meridian = Meridian.from(mm(10), mm(0)).lineTo(mm(10), mm(30)).wall(mm(1));",
+          "var shell = RevolvedShell.of(meridian);",
+          "var path = shell.run(law, Drive.pressure(kpa(20)));",
           "var fitted = LawFit.of(LawFamilies.MOONEY_RIVLIN).fit(curves);");
 
   private record Found(String file, String code) {}

@@ -2,8 +2,8 @@ package org.flexwright.shells.revolution;
 
 /**
  * How an end of a meridian is held. Axially the first end stays, the last one is moved, loaded or
- * left alone by a {@link Drive}; an end on the axis is held by symmetry, whatever is said here, and
- * an end in a rigid stretch is built in there.
+ * left alone by a {@link Drive}; an end on the axis keeps its radius and turn by symmetry, whatever
+ * is said here, and an end in a rigid stretch is built in there.
  *
  * <p>In words of practice:
  *
@@ -38,7 +38,10 @@ public enum End {
   PINNED(true, false),
   /** Free to grow, no turn: a plane of symmetry, or a frictionless guide. */
   GUIDED(false, true),
-  /** Free to grow and to turn. */
+  /**
+   * Free to grow and to turn. A first end on the axis is then free along it, too: the pole of a
+   * dome that a {@link Drive#travel} of its rim presses onto a ball or a plate.
+   */
   FREE(false, false);
 
   private final boolean radius;

@@ -121,7 +121,9 @@ public final class Journey {
 
   private static int[] held(ShellMesh mesh, End first, End last) {
     IntStream.Builder held = IntStream.builder();
-    held.add(1);
+    if (first != End.FREE || mesh.radius[0] > 0.0) { // a free pole rests on what it touches
+      held.add(1);
+    }
     hold(held, 0, mesh.radius[0], first);
     int n = mesh.nodes() - 1;
     hold(held, n, mesh.radius[n], last);

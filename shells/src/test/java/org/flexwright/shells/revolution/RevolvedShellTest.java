@@ -125,6 +125,36 @@ final class RevolvedShellTest {
   }
 
   @Test
+  void aRimPressesItsDomeOntoABall() {
+    // the pole is free along the axis; the rigid ball carries what the rim is pushed with
+    Meridian dome =
+        Meridian.from(Length.mm(0), Length.mm(0))
+            .arcTo(Length.mm(10), Length.mm(10))
+            .drawn(DrawnFace.MIDDLE)
+            .wall(Length.mm(1.0));
+    RevolvedShell shell =
+        RevolvedShell.of(dome)
+            .first(End.FREE)
+            .against(Obstacle.ball(Length.mm(5.0), Length.mm(-5.5)));
+    ShellPath path = shell.run(LAW, Drive.travel(Length.mm(1.0)).steps(20));
+    assertThat(path.termination().complete()).isTrue();
+    ShellState last = path.last();
+    double normal = last.touches().get(0).normal().newtons();
+    assertThat(last.force().newtons()).isPositive().isLessThanOrEqualTo(normal);
+    // the pole goes in with the ball: it stays where the ball is, the rim comes down
+    assertThat(last.height(0).mm()).isCloseTo(0.0, within(0.05));
+    double work = 0.0;
+    for (int i = 1; i < path.states().size(); i++) {
+      ShellState a = path.states().get(i - 1);
+      ShellState b = path.states().get(i);
+      double by = b.travel().m() - a.travel().m();
+      work += 0.5 * (a.force().newtons() + b.force().newtons()) * by;
+    }
+    // trapezes of 20 steps, and the gap of 1e-4 of the wall
+    assertThat(last.energy().joules()).isCloseTo(work, within(5e-3 * work));
+  }
+
+  @Test
   void aStopIsHonouredWithinAStep() {
     int[] asked = {0};
     RunControl stop =
