@@ -72,7 +72,7 @@ public final class Journey {
     touch = new FirstTouch(model.self);
     top = 3 * (moving.nodes() - 1) + 1;
     carried = new double[top + 2];
-    held = held(moving, ends.first, ends.last);
+    held = held(moving, ends.first, ends.last, !obstacles.isEmpty());
     solver = new ShellSolver(model, Loading.pressure(top + 2), with(held, top));
     solver.evaluate();
     empty = model.volume;
@@ -119,9 +119,10 @@ public final class Journey {
     return node;
   }
 
-  private static int[] held(ShellMesh mesh, End first, End last) {
+  private static int[] held(ShellMesh mesh, End first, End last, boolean among) {
     IntStream.Builder held = IntStream.builder();
-    if (first != End.FREE || mesh.radius[0] > 0.0) { // a free pole rests on what it touches
+    boolean rests = among && first == End.FREE && mesh.radius[0] == 0.0; // on what it touches
+    if (!rests) {
       held.add(1);
     }
     hold(held, 0, mesh.radius[0], first);
