@@ -39,8 +39,8 @@ public enum End {
   /** Free to grow, no turn: a plane of symmetry, or a frictionless guide. */
   GUIDED(false, true),
   /**
-   * Free to grow and to turn. A first end on the axis is then free along it, too: the pole of a
-   * dome that a {@link Drive#travel} of its rim presses onto a ball or a plate.
+   * Free to grow and to turn. Among obstacles a first end on the axis is then free along it, too:
+   * the pole of a dome that a {@link Drive#travel} of its rim presses onto a ball or a plate.
    */
   FREE(false, false);
 
