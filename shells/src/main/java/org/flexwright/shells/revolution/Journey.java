@@ -328,6 +328,10 @@ public final class Journey {
   }
 
   private void record(Control control) {
+    double energy = model.energy(solver.x);
+    if (!(energy < Double.POSITIVE_INFINITY)) {
+      return; // the law has no such state
+    }
     double[] whole = ends.whole(solver.x);
     reach.look(whole);
     ShellState state =
@@ -337,7 +341,7 @@ public final class Journey {
             towards * reaction(),
             solver.pressure(),
             model.volume - empty,
-            model.energy(solver.x),
+            energy,
             ends.numbered(strains.peak(solver.x, false)),
             ends.numbered(strains.peak(solver.x, true)),
             strains.touches(solver.x, model.contact, ends),

@@ -270,9 +270,7 @@ final class PathFollower {
       factor = solver.factor;
     }
     limits.add(new LimitPoint(kind, factor, value, after - ways));
-    if (along != driven) {
-      solver.solve(along, to);
-    } else {
+    if (along == driven || !solver.solve(along, to)) {
       restore();
     }
     return after;
